@@ -1,0 +1,137 @@
+package eavesproof.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One continuous trough, from stop end to stop end round its corners, seen from outside.
+ *
+ * @param gutter the id of its {@link Gutter}
+ * @param straights from left to right; the right end of one meets the left end of the next
+ */
+public record Run(
+        String id,
+        @Nullable String title,
+        @Nullable String gutter,
+        @Nullable List<Straight> straights,
+        @Nullable Fitted fitted,
+        @Nullable EavesSection eavesSection) {
+
+    /**
+     * The gutter's own temperature when it was fitted.
+     *
+     * @param light "sun" or "shade"
+     */
+    public record Fitted(@Nullable Double temperatureC, @Nullable String light, @Nullable String on) {}
+
+    /** How the gutter lies against the building; positive is below the top of the fascia. */
+    public record EavesSection(
+            @Nullable Double backEdgeBelowFasciaTopMm,
+            @Nullable Double frontBeadBelowFasciaTopMm,
+            @Nullable Double gapBehindMm,
+            @Nullable Double eavesWidthMm,
+            Said<String> lined,
+            @Nullable List<String> overflowProvisions) {}
+
+    /**
+     * One straight length between ends or corners. Stations are mm from its left end.
+     *
+     * @param measuredWith instrument of its lengths and stations; the job's where null
+     */
+    public record Straight(
+            String id,
+            @Nullable Double lengthMm,
+            @Nullable String measuredWith,
+            @Nullable End leftEnd,
+            @Nullable End rightEnd,
+            @Nullable List<Reading> readings,
+            @Nullable List<Bracket> brackets,
+            @Nullable List<Fitting> fittings,
+            @Nullable List<Joint> joints,
+            @Nullable List<KeepClear> keepClear,
+            @Nullable List<CrossTilt> crossTilt,
+            @Nullable Fascia fascia,
+            @Nullable RoofEdge roofEdge) {}
+
+    /**
+     * @param kind one of {@link Words#END_KINDS}
+     * @param gapToWallMm room left between a stop end and a wall
+     */
+    public record End(@Nullable String kind, @Nullable Double gapToWallMm) {}
+
+    /**
+     * How far a surface lies below the datum of a set-up.
+     *
+     * @param surface one of {@link Words#SURFACES}
+     * @param tie the same word on readings of one point by two set-ups ties them together
+     */
+    public record Reading(
+            @Nullable Double stationMm,
+            @Nullable String surface,
+            @Nullable Double belowMm,
+            @Nullable String setUp,
+            @Nullable String measuredWith,
+            @Nullable String tie) {}
+
+    /**
+     * @param screwMetal one of {@link Words#SCREW_METALS}
+     * @param biteMm how deep the screws sit in sound timber
+     */
+    public record Bracket(
+            String id,
+            @Nullable Double stationMm,
+            @Nullable Integer screwsFitted,
+            @Nullable Integer holesProvided,
+            @Nullable String screwMetal,
+            @Nullable Double screwDiameterMm,
+            @Nullable Double biteMm) {}
+
+    /**
+     * A fitting on the gutter other than a joint or an outlet.
+     *
+     * @param screwedToFascia yes if it is fixed to the building, and so supports the gutter too
+     * @param gutterSlides yes if the gutter can move in it
+     */
+    public record Fitting(
+            String id,
+            @Nullable String what,
+            @Nullable Double stationMm,
+            @Nullable String screwedToFascia,
+            @Nullable String gutterSlides) {}
+
+    /**
+     * @param kind one of {@link Words#JOINT_KINDS}
+     * @param lapWithFlow yes if the upper length lies inside the lower one
+     * @param gapMm room left in an expansion joint when fitted
+     */
+    public record Joint(
+            String id,
+            @Nullable String kind,
+            @Nullable Double stationMm,
+            @Nullable Double lapMm,
+            @Nullable String lapWithFlow,
+            @Nullable Double gapMm,
+            @Nullable Double insertionMm,
+            @Nullable String screwedToFascia) {}
+
+    /** A length in which no joint may lie. */
+    public record KeepClear(
+            String id, @Nullable String what, @Nullable Double fromMm, @Nullable Double toMm) {}
+
+    /** Front bead minus back edge, mm; positive where the front lies lower. */
+    public record CrossTilt(@Nullable Double stationMm, @Nullable Double frontLowerMm) {}
+
+    /** The timber that carries the gutter, by stations of the straight (may begin below 0). */
+    public record Fascia(
+            @Nullable Double beginsMm,
+            @Nullable Double endsMm,
+            @Nullable String material,
+            @Nullable String preservative,
+            Said<String> sound,
+            @Nullable List<Reading> edgeReadings) {}
+
+    public record RoofEdge(
+            @Nullable Double overhangMm,
+            @Nullable Double dropToFrontBeadMm,
+            @Nullable Double underlayPastFasciaMm) {}
+}

@@ -1,0 +1,138 @@
+package eavesproof.job;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One part of the way of the water from the gutter to where it finally goes. Each names the part
+ * that it leads to; a discharge leads nowhere.
+ */
+public sealed interface WayPart {
+    String id();
+
+    /** The id of the next part; null where nobody recorded it (and at a discharge). */
+    @Nullable String to();
+
+    /** Height below the one datum of the way, mm. */
+    @Nullable Double belowDatumMm();
+
+    /**
+     * @param on the id of its straight
+     * @param stationMm of its centre
+     * @param bodyMm length of its fitting along the gutter
+     * @param hold sliding or fixed
+     * @param cementedToGutter yes, no or unknown
+     * @param setForTemperature yes if it was set for the gutter's temperature on the day
+     */
+    record Outlet(
+            String id,
+            @Nullable String to,
+            @Nullable Double belowDatumMm,
+            @Nullable String on,
+            @Nullable Double stationMm,
+            @Nullable Double bodyMm,
+            @Nullable String hold,
+            Said<String> cementedToGutter,
+            Said<String> setForTemperature,
+            @Nullable String screwedToFascia,
+            @Nullable Double sizeMm,
+            @Nullable String edge,
+            @Nullable Double sumpDepthMm,
+            @Nullable String strainer)
+            implements WayPart {}
+
+    /**
+     * The sloping piece that joins a downpipe.
+     *
+     * @param lengthMm on plan
+     * @param dropMm from its start to the downpipe; negative where it rises
+     */
+    record Branch(
+            String id,
+            @Nullable String to,
+            @Nullable Double belowDatumMm,
+            @Nullable Double lengthMm,
+            @Nullable Double dropMm,
+            @Nullable Double sizeMm,
+            @Nullable Double junctionAngleDeg,
+            @Nullable String measuredWith)
+            implements WayPart {}
+
+    /**
+     * @param sizeMm inside diameter of a round pipe
+     * @param widthMm inside width of a rectangular one, with depthMm
+     * @param alsoCarries every other roof that drains into it; an empty list says there is none
+     */
+    record Downpipe(
+            String id,
+            @Nullable String to,
+            @Nullable Double belowDatumMm,
+            @Nullable Double sizeMm,
+            @Nullable Double widthMm,
+            @Nullable Double depthMm,
+            @Nullable String material,
+            @Nullable String newOrExisting,
+            @Nullable List<OtherRoof> alsoCarries,
+            @Nullable List<Clip> clips,
+            @Nullable List<Offset> offsets,
+            @Nullable Double socketGapMm,
+            @Nullable String socketsWithFlow,
+            @Nullable Double shoeHeightMm,
+            @Nullable String measuredWith)
+            implements WayPart {}
+
+    record OtherRoof(String id, @Nullable String what, Said<Double> planAreaM2) {}
+
+    /**
+     * @param belowTopMm from the top of the downpipe
+     * @param hold sliding or fixed
+     */
+    record Clip(String id, @Nullable Double belowTopMm, @Nullable String hold) {}
+
+    /** A sloping piece within a downpipe; the angle is from the horizontal. */
+    record Offset(@Nullable Double lengthMm, @Nullable Double angleDeg) {}
+
+    record Drain(
+            String id,
+            @Nullable String to,
+            @Nullable Double belowDatumMm,
+            @Nullable Double sizeMm,
+            @Nullable Double lengthMm,
+            @Nullable Double dropMm,
+            @Nullable Double junctionAngleDeg,
+            @Nullable String newOrExisting,
+            @Nullable String measuredWith)
+            implements WayPart {}
+
+    /** A tank; {@code to} is where its overflow goes, since a tank is no discharge. */
+    record Tank(
+            String id,
+            @Nullable String to,
+            @Nullable Double belowDatumMm,
+            @Nullable Double inletSizeMm,
+            @Nullable String screened,
+            @Nullable Double firstFlushL,
+            @Nullable Double overflowSizeMm,
+            @Nullable String drinkingWater)
+            implements WayPart {}
+
+    /**
+     * Where the water finally goes.
+     *
+     * @param kind one of {@link Words#DISCHARGE_KINDS}
+     * @param approved yes, no or unknown, by whom and under which reference
+     * @param traced one of {@link Words#TRACINGS}
+     */
+    record Discharge(
+            String id,
+            @Nullable Double belowDatumMm,
+            Said<String> kind,
+            Said<String> approved,
+            Said<String> traced)
+            implements WayPart {
+        @Override
+        public @Nullable String to() {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package eavesproof.job;
+
+import java.util.List;
+
+/**
+ * The closed lists of words of a job record. Reader, schema, survey and vocabulary all take them
+ * from here, so that a word which one of them knows is known to all.
+ */
+public final class Words {
+    public static final String YES = "yes";
+    public static final String NO = "no";
+    public static final String UNKNOWN = "unknown";
+
+    public static final List<String> YES_NO_UNKNOWN = List.of(YES, NO, UNKNOWN);
+    public static final List<String> HOW = List.of("measured", "seen", "told", "assumed");
+
+    public static final List<String> INSTRUMENT_KINDS =
+            List.of("tape", "staff", "rule", "laser", "optical level", "water level", "string", "bar level");
+    public static final List<String> TAPE_CLASSES = List.of("I", "II", "III");
+    public static final List<String> SURFACES = List.of("sole", "bracket seat", "front bead", "back edge");
+
+    public static final List<String> GUTTER_KINDS = List.of("eaves", "box", "valley", "concealed");
+    public static final String PLASTIC = "plastic";
+    public static final String METAL = "metal";
+    public static final List<String> MATERIAL_FAMILIES = List.of(PLASTIC, METAL, "other");
+    public static final List<String> METALS =
+            List.of(
+                    "steel",
+                    "galvanised steel",
+                    "zinc-aluminium coated steel",
+                    "stainless steel",
+                    "zinc",
+                    "copper",
+                    "aluminium",
+                    "cast iron");
+    public static final List<String> PLASTICS = List.of("PVC-U");
+    public static final List<String> MATERIALS =
+            List.of(
+                    "PVC-U",
+                    "steel",
+                    "galvanised steel",
+                    "zinc-aluminium coated steel",
+                    "stainless steel",
+                    "zinc",
+                    "copper",
+                    "aluminium",
+                    "cast iron",
+                    "fibre cement",
+                    "timber",
+                    "other");
+    public static final List<String> JOINTINGS =
+            List.of("cemented", "gasket", "sealed and riveted", "soldered", "seamless");
+    public static final List<String> PROFILE_SHAPES =
+            List.of("half-round", "rectangular", "trapezoid", "points");
+    public static final List<String> JOINT_KINDS =
+            List.of("cemented", "gasket", "sealed and riveted", "soldered", "expansion");
+    public static final List<String> END_KINDS = List.of("stop end", "corner", "open");
+    public static final List<String> SCREW_METALS =
+            List.of("stainless steel", "galvanised steel", "zinc-plated steel", "brass", "aluminium", "copper", "other");
+
+    public static final List<String> OUTLET_HOLDS = List.of("sliding", "fixed");
+    public static final List<String> OUTLET_EDGES = List.of("sharp", "tapered");
+    public static final List<String> CLIP_HOLDS = List.of("sliding", "fixed");
+    public static final List<String> NEW_OR_EXISTING = List.of("new", "existing");
+    public static final List<String> DISCHARGE_KINDS =
+            List.of(
+                    "surface-water gully",
+                    "surface-water drain",
+                    "pit or sump",
+                    "kerb",
+                    "soakaway",
+                    "watercourse",
+                    "combined sewer",
+                    "foul gully",
+                    "foul sewer",
+                    "onto ground",
+                    "other");
+    public static final List<String> TRACINGS =
+            List.of("dye", "water run and seen", "camera", "plan", "not traced");
+    public static final List<String> INFLOW_KINDS = List.of("valley", "spreader", "upper downpipe");
+    public static final List<String> TEST_KINDS = List.of("water poured in", "outlet plugged", "hose at the high end");
+
+    private Words() {}
+}

@@ -1,0 +1,90 @@
+package eavesproof.survey;
+
+/**
+ * Every kind of fact that a rule may speak of. All components but the last are keys, ids of the
+ * record; the last is the measure, its unit in its name. {@link Vocabulary} says what each means.
+ */
+public final class Facts {
+    /** What the records below have in common. A fact never holds null or NaN. */
+    public sealed interface Fact {}
+
+    private Facts() {}
+
+    // circumstances of a run
+
+    public record GutterKind(String run, String named) implements Fact {}
+
+    public record GutterMaterial(String run, String named) implements Fact {}
+
+    public record MaterialFamily(String run, String named) implements Fact {}
+
+    public record Jointing(String run, String named) implements Fact {}
+
+    public record GutterWidth(String run, double widthMm) implements Fact {}
+
+    public record SnowArea(String run, String said) implements Fact {}
+
+    public record HeavyRain(String run, String said) implements Fact {}
+
+    public record OutletCount(String run, double count) implements Fact {}
+
+    public record StraightLength(String run, String straight, double lengthMm) implements Fact {}
+
+    // support
+
+    public record SupportCount(String run, String straight, double count) implements Fact {}
+
+    public record BracketSpacing(String run, String from, String to, double centresMm) implements Fact {}
+
+    public record EndSupport(String run, String end, double distanceMm) implements Fact {}
+
+    public record TimberEndBracket(String run, String end, double distanceMm) implements Fact {}
+
+    public record JointSupport(String run, String joint, double distanceMm) implements Fact {}
+
+    public record OutletClearance(String run, String outlet, String bracket, double clearanceMm)
+            implements Fact {}
+
+    public record BracketHoles(String run, String bracket, double count) implements Fact {}
+
+    public record EmptyHoles(String run, String bracket, double count) implements Fact {}
+
+    public record ScrewMetal(String run, String bracket, String named) implements Fact {}
+
+    // fall
+
+    public record ReachLength(String run, String outlet, String side, double lengthMm) implements Fact {}
+
+    public record ReachFall(String run, String outlet, String side, double fallMmPerM) implements Fact {}
+
+    // movement
+
+    public record FreeLength(String run, String from, String to, double lengthMm) implements Fact {}
+
+    public record ExpansionBreaks(String run, String straight, double count) implements Fact {}
+
+    public record OutletHold(String run, String outlet, String named) implements Fact {}
+
+    public record OutletSet(String run, String outlet, String said) implements Fact {}
+
+    public record OutletCemented(String run, String outlet, String said) implements Fact {}
+
+    // joints
+
+    public record JointsInZone(String run, String zone, double count) implements Fact {}
+
+    // the way of the water
+
+    public record BranchFall(String run, String branch, double fallMmPerM) implements Fact {}
+
+    public record ClipSpacing(String run, String downpipe, String from, String to, double centresMm)
+            implements Fact {}
+
+    public record DischargeKind(String run, String discharge, String named) implements Fact {}
+
+    public record DischargeApproved(String run, String discharge, String said) implements Fact {}
+
+    public record ApprovalReference(String run, String discharge, String said) implements Fact {}
+
+    public record OutfallTraced(String run, String discharge, String named) implements Fact {}
+}
