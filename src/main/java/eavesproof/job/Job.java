@@ -82,7 +82,9 @@ public record Job(
             Said<String> bushfireLevel,
             @Nullable List<Rainfall> rainfall) {}
 
-    /** @param aepPercent annual exceedance probability */
+    /**
+     * @param aepPercent annual exceedance probability
+     */
     public record Rainfall(
             @Nullable Double intensityMmH,
             @Nullable Double durationMin,
@@ -101,7 +103,9 @@ public record Job(
 
     public record Wall(@Nullable Double areaM2, @Nullable String facing) {}
 
-    /** @param kind one of {@link Words#INFLOW_KINDS} */
+    /**
+     * @param kind one of {@link Words#INFLOW_KINDS}
+     */
     public record Inflow(@Nullable String kind, @Nullable String on, @Nullable Double stationMm) {}
 
     /**

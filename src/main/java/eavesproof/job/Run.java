@@ -22,7 +22,8 @@ public record Run(
      *
      * @param light "sun" or "shade"
      */
-    public record Fitted(@Nullable Double temperatureC, @Nullable String light, @Nullable String on) {}
+    public record Fitted(
+            @Nullable Double temperatureC, @Nullable String light, @Nullable String on) {}
 
     /** How the gutter lies against the building; positive is below the top of the fascia. */
     public record EavesSection(

@@ -15,9 +15,18 @@ public final class Words {
     public static final List<String> HOW = List.of("measured", "seen", "told", "assumed");
 
     public static final List<String> INSTRUMENT_KINDS =
-            List.of("tape", "staff", "rule", "laser", "optical level", "water level", "string", "bar level");
+            List.of(
+                    "tape",
+                    "staff",
+                    "rule",
+                    "laser",
+                    "optical level",
+                    "water level",
+                    "string",
+                    "bar level");
     public static final List<String> TAPE_CLASSES = List.of("I", "II", "III");
-    public static final List<String> SURFACES = List.of("sole", "bracket seat", "front bead", "back edge");
+    public static final List<String> SURFACES =
+            List.of("sole", "bracket seat", "front bead", "back edge");
 
     public static final List<String> GUTTER_KINDS = List.of("eaves", "box", "valley", "concealed");
     public static final String PLASTIC = "plastic";
@@ -56,7 +65,14 @@ public final class Words {
             List.of("cemented", "gasket", "sealed and riveted", "soldered", "expansion");
     public static final List<String> END_KINDS = List.of("stop end", "corner", "open");
     public static final List<String> SCREW_METALS =
-            List.of("stainless steel", "galvanised steel", "zinc-plated steel", "brass", "aluminium", "copper", "other");
+            List.of(
+                    "stainless steel",
+                    "galvanised steel",
+                    "zinc-plated steel",
+                    "brass",
+                    "aluminium",
+                    "copper",
+                    "other");
 
     public static final List<String> OUTLET_HOLDS = List.of("sliding", "fixed");
     public static final List<String> OUTLET_EDGES = List.of("sharp", "tapered");
@@ -78,7 +94,8 @@ public final class Words {
     public static final List<String> TRACINGS =
             List.of("dye", "water run and seen", "camera", "plan", "not traced");
     public static final List<String> INFLOW_KINDS = List.of("valley", "spreader", "upper downpipe");
-    public static final List<String> TEST_KINDS = List.of("water poured in", "outlet plugged", "hose at the high end");
+    public static final List<String> TEST_KINDS =
+            List.of("water poured in", "outlet plugged", "hose at the high end");
 
     private Words() {}
 }

@@ -44,7 +44,9 @@ public record Uncertain(
     /** A number with one error source of the given standard uncertainty. */
     public static Uncertain of(double value, String source, double standardUncertainty) {
         return new Uncertain(
-                value, new TreeMap<>(java.util.Map.of(source, standardUncertainty)), new TreeSet<>());
+                value,
+                new TreeMap<>(java.util.Map.of(source, standardUncertainty)),
+                new TreeSet<>());
     }
 
     /** A number of which nobody said how sure it is. */
@@ -66,7 +68,9 @@ public record Uncertain(
         return new Uncertain(value * factor, scaled, unstated);
     }
 
-    /** The product, to first order (JCGM 100:2008 5.1.2: the sensitivities are the other factors). */
+    /**
+     * The product, to first order (JCGM 100:2008 5.1.2: the sensitivities are the other factors).
+     */
     public Uncertain times(Uncertain other) {
         return linear(other, other.value, value, value * other.value);
     }

@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * The closed list of units, each with its exact factor to the base unit of its dimension.
  *
- * <p>The factors are exact by definition: the international yard and pound agreement of 1959 (1 in =
- * 25.4 mm) and the US liquid gallon of 231 cubic inches.
+ * <p>The factors are exact by definition: the international yard and pound agreement of 1959 (1 in
+ * = 25.4 mm) and the US liquid gallon of 231 cubic inches.
  */
 public enum Unit {
     MM("mm", Dimension.LENGTH, 1, 1),

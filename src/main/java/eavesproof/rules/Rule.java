@@ -96,6 +96,8 @@ public record Rule(
 
     public record Bound(String variable) implements Limit {}
 
-    /** @param operator one of + - * / */
+    /**
+     * @param operator one of + - * /
+     */
     public record Arithmetic(char operator, Limit left, Limit right) implements Limit {}
 }

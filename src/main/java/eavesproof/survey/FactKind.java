@@ -31,7 +31,8 @@ public record FactKind(
         keys = List.copyOf(keys);
         words = List.copyOf(words);
         if (unit.isPresent() != words.isEmpty()) {
-            throw new IllegalArgumentException(type.getSimpleName() + " needs a unit or words, not both");
+            throw new IllegalArgumentException(
+                    type.getSimpleName() + " needs a unit or words, not both");
         }
     }
 

@@ -34,7 +34,8 @@ public final class Facts {
 
     public record SupportCount(String run, String straight, double count) implements Fact {}
 
-    public record BracketSpacing(String run, String from, String to, double centresMm) implements Fact {}
+    public record BracketSpacing(String run, String from, String to, double centresMm)
+            implements Fact {}
 
     public record EndSupport(String run, String end, double distanceMm) implements Fact {}
 
@@ -53,9 +54,11 @@ public final class Facts {
 
     // fall
 
-    public record ReachLength(String run, String outlet, String side, double lengthMm) implements Fact {}
+    public record ReachLength(String run, String outlet, String side, double lengthMm)
+            implements Fact {}
 
-    public record ReachFall(String run, String outlet, String side, double fallMmPerM) implements Fact {}
+    public record ReachFall(String run, String outlet, String side, double fallMmPerM)
+            implements Fact {}
 
     // movement
 

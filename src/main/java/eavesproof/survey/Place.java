@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where an answer belongs: the ids that are known of it, by key name, and for display the stretch of
- * a straight that it covers.
+ * Where an answer belongs: the ids that are known of it, by key name, and for display the stretch
+ * of a straight that it covers.
  *
  * @param keys key name to id, in the order of the fact's components; a gap may lack some
  */

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * All answers about one job, by kind in the order of the vocabulary. For each kind there is at least
- * one answer: a kind that was never asked would read as a pass.
+ * All answers about one job, by kind in the order of the vocabulary. For each kind there is at
+ * least one answer: a kind that was never asked would read as a pass.
  */
 public final class Survey {
     private final Map<FactKind, List<Answer>> byKind;
@@ -19,11 +19,19 @@ public final class Survey {
     public Survey(List<Answer> answers) {
         Map<FactKind, List<Answer>> sorted = new LinkedHashMap<>();
         Vocabulary.kinds().forEach(kind -> sorted.put(kind, new ArrayList<>()));
-        answers.forEach(answer -> sorted.get(answer.kind()).add(answer));
+        for (Answer answer : answers) {
+            List<Answer> ofKind = sorted.get(answer.kind());
+            if (ofKind == null) {
+                throw new IllegalStateException(
+                        "the vocabulary has no kind " + answer.kind().name());
+            }
+            ofKind.add(answer);
+        }
         sorted.forEach(
                 (kind, list) -> {
                     if (list.isEmpty()) {
-                        throw new IllegalStateException("the survey has no answer for " + kind.name());
+                        throw new IllegalStateException(
+                                "the survey has no answer for " + kind.name());
                     }
                 });
         sorted.replaceAll((kind, list) -> List.copyOf(list));

@@ -33,39 +33,124 @@ public final class Vocabulary {
 
     private static Map<String, FactKind> index() {
         Map<String, FactKind> kinds = new LinkedHashMap<>();
-        for (FactKind kind : List.of(
-                word(Facts.GutterKind.class, Words.GUTTER_KINDS, "the kind of gutter of a run"),
-                word(Facts.GutterMaterial.class, Words.MATERIALS, "what the gutter of a run is made of"),
-                word(Facts.MaterialFamily.class, Words.MATERIAL_FAMILIES, "whether the gutter of a run is plastic or metal"),
-                word(Facts.Jointing.class, Words.JOINTINGS, "how the lengths of a run are joined"),
-                number(Facts.GutterWidth.class, Unit.MM, "the width of the gutter across its top"),
-                word(Facts.SnowArea.class, YES_NO, "whether snow lies at the site"),
-                word(Facts.HeavyRain.class, YES_NO, "whether the site has heavy rain"),
-                number(Facts.OutletCount.class, Unit.COUNT, "how many outlets a run has"),
-                number(Facts.StraightLength.class, Unit.MM, "the length of a straight"),
-                number(Facts.SupportCount.class, Unit.COUNT, "how many supports a straight has, screwed fittings counted"),
-                number(Facts.BracketSpacing.class, Unit.MM, "from one support to the next, centre to centre"),
-                number(Facts.EndSupport.class, Unit.MM, "from a stop end, corner or open end to the nearest support"),
-                number(Facts.TimberEndBracket.class, Unit.MM, "from the end of the timber that carries the gutter to the first bracket"),
-                number(Facts.JointSupport.class, Unit.MM, "from a joint to the nearest support"),
-                number(Facts.OutletClearance.class, Unit.MM, "from an outlet's fitting to the nearest bracket on one side"),
-                number(Facts.BracketHoles.class, Unit.COUNT, "how many fixing holes a bracket has"),
-                number(Facts.EmptyHoles.class, Unit.COUNT, "how many fixing holes of a bracket were left empty"),
-                word(Facts.ScrewMetal.class, Words.SCREW_METALS, "what the screws of a bracket are made of"),
-                number(Facts.ReachLength.class, Unit.MM, "the length of a reach, from its high point or stop end to its outlet"),
-                number(Facts.ReachFall.class, Unit.MM_PER_M, "the fall of a reach towards its outlet; negative where it falls away"),
-                number(Facts.FreeLength.class, Unit.MM, "the length that grows and shrinks together, between two breaks"),
-                number(Facts.ExpansionBreaks.class, Unit.COUNT, "how many expansion joints and sliding outlets a straight has"),
-                word(Facts.OutletHold.class, Words.OUTLET_HOLDS, "whether an outlet lets the gutter slide"),
-                word(Facts.OutletSet.class, YES_NO, "whether a sliding outlet was set for the temperature on the day"),
-                word(Facts.OutletCemented.class, YES_NO, "whether an outlet is cemented to the gutter"),
-                number(Facts.JointsInZone.class, Unit.COUNT, "how many joints lie within a length to be kept clear"),
-                number(Facts.BranchFall.class, Unit.MM_PER_M, "the fall of a branch towards its downpipe; negative where it rises"),
-                number(Facts.ClipSpacing.class, Unit.MM, "from one clip of a downpipe to the next"),
-                word(Facts.DischargeKind.class, Words.DISCHARGE_KINDS, "where the water finally goes"),
-                word(Facts.DischargeApproved.class, YES_NO, "whether the place of discharge is approved"),
-                word(Facts.ApprovalReference.class, YES_NO, "whether it is recorded who approved the discharge and under which reference"),
-                word(Facts.OutfallTraced.class, Words.TRACINGS, "how the outfall was traced"))) {
+        for (FactKind kind :
+                List.of(
+                        word(
+                                Facts.GutterKind.class,
+                                Words.GUTTER_KINDS,
+                                "the kind of gutter of a run"),
+                        word(
+                                Facts.GutterMaterial.class,
+                                Words.MATERIALS,
+                                "what the gutter of a run is made of"),
+                        word(
+                                Facts.MaterialFamily.class,
+                                Words.MATERIAL_FAMILIES,
+                                "whether the gutter of a run is plastic or metal"),
+                        word(
+                                Facts.Jointing.class,
+                                Words.JOINTINGS,
+                                "how the lengths of a run are joined"),
+                        number(
+                                Facts.GutterWidth.class,
+                                Unit.MM,
+                                "the width of the gutter across its top"),
+                        word(Facts.SnowArea.class, YES_NO, "whether snow lies at the site"),
+                        word(Facts.HeavyRain.class, YES_NO, "whether the site has heavy rain"),
+                        number(Facts.OutletCount.class, Unit.COUNT, "how many outlets a run has"),
+                        number(Facts.StraightLength.class, Unit.MM, "the length of a straight"),
+                        number(
+                                Facts.SupportCount.class,
+                                Unit.COUNT,
+                                "how many supports a straight has, screwed fittings counted"),
+                        number(
+                                Facts.BracketSpacing.class,
+                                Unit.MM,
+                                "from one support to the next, centre to centre"),
+                        number(
+                                Facts.EndSupport.class,
+                                Unit.MM,
+                                "from a stop end, corner or open end to the nearest support"),
+                        number(
+                                Facts.TimberEndBracket.class,
+                                Unit.MM,
+                                "from the end of the timber that carries the gutter to the first bracket"),
+                        number(
+                                Facts.JointSupport.class,
+                                Unit.MM,
+                                "from a joint to the nearest support"),
+                        number(
+                                Facts.OutletClearance.class,
+                                Unit.MM,
+                                "from an outlet's fitting to the nearest bracket on one side"),
+                        number(
+                                Facts.BracketHoles.class,
+                                Unit.COUNT,
+                                "how many fixing holes a bracket has"),
+                        number(
+                                Facts.EmptyHoles.class,
+                                Unit.COUNT,
+                                "how many fixing holes of a bracket were left empty"),
+                        word(
+                                Facts.ScrewMetal.class,
+                                Words.SCREW_METALS,
+                                "what the screws of a bracket are made of"),
+                        number(
+                                Facts.ReachLength.class,
+                                Unit.MM,
+                                "the length of a reach, from its high point or stop end to its outlet"),
+                        number(
+                                Facts.ReachFall.class,
+                                Unit.MM_PER_M,
+                                "the fall of a reach towards its outlet; negative where it falls away"),
+                        number(
+                                Facts.FreeLength.class,
+                                Unit.MM,
+                                "the length that grows and shrinks together, between two breaks"),
+                        number(
+                                Facts.ExpansionBreaks.class,
+                                Unit.COUNT,
+                                "how many expansion joints and sliding outlets a straight has"),
+                        word(
+                                Facts.OutletHold.class,
+                                Words.OUTLET_HOLDS,
+                                "whether an outlet lets the gutter slide"),
+                        word(
+                                Facts.OutletSet.class,
+                                YES_NO,
+                                "whether a sliding outlet was set for the temperature on the day"),
+                        word(
+                                Facts.OutletCemented.class,
+                                YES_NO,
+                                "whether an outlet is cemented to the gutter"),
+                        number(
+                                Facts.JointsInZone.class,
+                                Unit.COUNT,
+                                "how many joints lie within a length to be kept clear"),
+                        number(
+                                Facts.BranchFall.class,
+                                Unit.MM_PER_M,
+                                "the fall of a branch towards its downpipe; negative where it rises"),
+                        number(
+                                Facts.ClipSpacing.class,
+                                Unit.MM,
+                                "from one clip of a downpipe to the next"),
+                        word(
+                                Facts.DischargeKind.class,
+                                Words.DISCHARGE_KINDS,
+                                "where the water finally goes"),
+                        word(
+                                Facts.DischargeApproved.class,
+                                YES_NO,
+                                "whether the place of discharge is approved"),
+                        word(
+                                Facts.ApprovalReference.class,
+                                YES_NO,
+                                "whether it is recorded who approved the discharge and under which reference"),
+                        word(
+                                Facts.OutfallTraced.class,
+                                Words.TRACINGS,
+                                "how the outfall was traced"))) {
             kinds.put(kind.name(), kind);
         }
         return kinds;
