@@ -37,9 +37,9 @@ public final class Facts {
     public record BracketSpacing(String run, String from, String to, double centresMm)
             implements Fact {}
 
-    public record EndSupport(String run, String end, double distanceMm) implements Fact {}
+    public record EndSupport(String run, String gutterEnd, double distanceMm) implements Fact {}
 
-    public record TimberEndBracket(String run, String end, double distanceMm) implements Fact {}
+    public record TimberEndBracket(String run, String gutterEnd, double distanceMm) implements Fact {}
 
     public record JointSupport(String run, String joint, double distanceMm) implements Fact {}
 
