@@ -75,4 +75,15 @@ public record FactKind(
     public boolean isNumber() {
         return unit.isPresent();
     }
+
+    /** There is one kind for each record type, so that it alone says which kind this is. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FactKind kind && kind.type == type;
+    }
+
+    @Override
+    public int hashCode() {
+        return type.getName().hashCode();
+    }
 }

@@ -39,7 +39,8 @@ public final class Facts {
 
     public record EndSupport(String run, String gutterEnd, double distanceMm) implements Fact {}
 
-    public record TimberEndBracket(String run, String gutterEnd, double distanceMm) implements Fact {}
+    public record TimberEndBracket(String run, String gutterEnd, double distanceMm)
+            implements Fact {}
 
     public record JointSupport(String run, String joint, double distanceMm) implements Fact {}
 

@@ -1,0 +1,171 @@
+package eavesproof.findings;
+
+import eavesproof.check.Coverage;
+import eavesproof.check.Requirement;
+import eavesproof.judge.Ruling;
+import eavesproof.judge.Verdict;
+import eavesproof.quantity.Uncertain;
+import eavesproof.rules.Rule;
+import eavesproof.rules.RuleSet;
+import eavesproof.survey.Answer;
+import eavesproof.survey.Measure;
+import eavesproof.survey.Place;
+import eavesproof.survey.Working;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Puts rulings together into the finished result. */
+public final class Assembly {
+    /**
+     * Topic, rule, then where it is. Places are sorted by run and along the straight before ids, so
+     * that a reader walks along the gutter.
+     */
+    private static final Comparator<Finding> ORDER =
+            Comparator.comparing(Finding::topic)
+                    .thenComparing(Finding::rule)
+                    .thenComparing(Finding::run)
+                    .thenComparing(f -> f.place().stretch().map(Place.Stretch::straight).orElse(""))
+                    .thenComparing(f -> f.place().stretch().map(Place.Stretch::fromMm).orElse(0.0))
+                    .thenComparing(f -> f.place().stretch().map(Place.Stretch::toMm).orElse(0.0))
+                    .thenComparing(f -> f.place().keys().toString());
+
+    private final Findings.RulesUsed rules;
+
+    private Assembly(Findings.RulesUsed rules) {
+        this.rules = rules;
+    }
+
+    /** The finished result of one check. */
+    public static Findings of(
+            String job,
+            String jobSha256,
+            Findings.RulesUsed rules,
+            String engine,
+            List<Ruling> rulings,
+            List<Coverage.Uncovered> uncovered) {
+        Assembly assembly = new Assembly(rules);
+        List<Finding> findings = rulings.stream().map(assembly::finding).sorted(ORDER).toList();
+        Set<String> assumed = new LinkedHashSet<>();
+        findings.forEach(finding -> assumed.addAll(finding.assumed()));
+        return new Findings(
+                job,
+                jobSha256,
+                outcome(findings, uncovered),
+                rules,
+                engine,
+                findings,
+                uncovered,
+                List.copyOf(assumed));
+    }
+
+    /**
+     * Does not comply if any finding does not; else not shown if anything is too close, not
+     * recorded or spoken of by no rule, or if nothing complies; else complies.
+     */
+    private static Outcome outcome(List<Finding> findings, List<Coverage.Uncovered> uncovered) {
+        boolean complies = false;
+        boolean open = !uncovered.isEmpty();
+        for (Finding finding : findings) {
+            switch (finding.verdict()) {
+                case DOES_NOT_COMPLY -> {
+                    return Outcome.DOES_NOT_COMPLY;
+                }
+                case TOO_CLOSE, NOT_RECORDED -> open = true;
+                case COMPLIES -> complies = true;
+                case NOT_APPLICABLE -> {}
+            }
+        }
+        return complies && !open ? Outcome.COMPLIES : Outcome.NOT_SHOWN;
+    }
+
+    private Finding finding(Ruling ruling) {
+        Requirement requirement = ruling.requirement();
+        Rule rule = requirement.rule();
+        Answer subject = requirement.subject();
+        Optional<Answer.Known> known =
+                subject instanceof Answer.Known k ? Optional.of(k) : Optional.empty();
+        return new Finding(
+                rule.name(),
+                rule.topic(),
+                rule.says(),
+                ruling.verdict(),
+                subject.kind().id(),
+                subject.kind().says(),
+                subject.place(),
+                known.map(k -> measured(k.measure())),
+                limit(requirement),
+                ruling.margin().map(Uncertain::value),
+                ruling.probability(),
+                ruling.decision().text(),
+                ruling.because(),
+                source(rule.source()),
+                known.map(Answer.Known::provenance),
+                ruling.verdict() == Verdict.NOT_APPLICABLE ? List.of() : assumed(requirement),
+                Optional.empty(),
+                workings(requirement, known));
+    }
+
+    private static Finding.Measured measured(Measure measure) {
+        if (measure instanceof Measure.Number number) {
+            return new Finding.MeasuredNumber(
+                    number.value().value(),
+                    number.unit(),
+                    number.value().isStated()
+                            ? Optional.of(number.value().expandedUncertainty())
+                            : Optional.empty());
+        }
+        return new Finding.MeasuredWord(((Measure.Word) measure).word());
+    }
+
+    private static Optional<Finding.Limit> limit(Requirement requirement) {
+        if (requirement.limit() instanceof Requirement.NumberLimit number) {
+            return Optional.of(
+                    new Finding.NumberLimit(
+                            requirement.rule().demand() instanceof Rule.AtMost,
+                            number.value().value(),
+                            number.unit(),
+                            number.asWritten()));
+        }
+        if (requirement.limit() instanceof Requirement.WordLimit words) {
+            return Optional.of(new Finding.WordLimit(words.words()));
+        }
+        return Optional.empty();
+    }
+
+    private Finding.Source source(Rule.Cited cited) {
+        Map<String, RuleSet.Document> documents = rules.documents();
+        RuleSet.Document document = documents.get(cited.document());
+        if (document == null) {
+            throw new IllegalStateException("no document " + cited.document());
+        }
+        return new Finding.Source(
+                document.title(), document.edition(), cited.clause(), document.standing());
+    }
+
+    /** What was assumed and counts here: of the circumstances, and of the subject itself. */
+    private static List<String> assumed(Requirement requirement) {
+        List<String> result = new ArrayList<>();
+        for (Answer.Known known : requirement.relied()) {
+            if (known.provenance().isAssumed()) {
+                String by = known.provenance().by().map(who -> ", by " + who).orElse("");
+                String run = known.place().key("run").map(id -> " (run " + id + ")").orElse("");
+                result.add(known.kind().title() + ": " + known.measure().text() + run + by);
+            }
+        }
+        return result;
+    }
+
+    private static List<Working> workings(Requirement requirement, Optional<Answer.Known> known) {
+        List<Working> result = new ArrayList<>();
+        known.ifPresent(k -> result.addAll(k.workings()));
+        if (requirement.limit() instanceof Requirement.NumberLimit number) {
+            result.addAll(number.workings());
+        }
+        return result;
+    }
+}
