@@ -36,7 +36,7 @@ class ArchitectureTest {
             check.drools | quantity job survey rules check                         | Drools files compiled
             judge        | quantity survey rules check                             |
             setout       | quantity job survey judge                               |
-            findings     | quantity job survey rules judge setout                  |
+            findings     | quantity job survey rules check judge setout            |
             drawing      | quantity job survey judge setout findings               | Java2D
             report       | quantity job survey rules judge setout findings drawing | FreeMarker files
             report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Java2D XML files
@@ -127,7 +127,7 @@ class ArchitectureTest {
                     .importPackages("eavesproof");
 
     /** Raise this as the code grows: a scan that misses classes proves nothing about them. */
-    private static final int AT_LEAST = 17;
+    private static final int AT_LEAST = 60;
 
     static Stream<Home> homes() {
         return TABLE.lines().map(Home::read);
