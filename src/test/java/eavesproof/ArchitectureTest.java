@@ -40,7 +40,7 @@ class ArchitectureTest {
             drawing      | quantity job survey judge setout findings               | Java2D
             report       | quantity job survey rules judge setout findings drawing | FreeMarker files
             report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Java2D XML files
-            exchange     | quantity job survey rules judge setout findings         | Jackson files
+            exchange     | quantity job survey rules check judge setout findings   | Jackson files
             app          | *                                                       | Java
             app.cli      | * app                                                   | Java CommonsCLI
             """;
