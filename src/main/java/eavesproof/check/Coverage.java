@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Every rule laid against every subject, and what no rule speaks of. The engine says which rules
+ * Every rule laid against every subject, and what no rule is known to speak of. The engine says which rules
  * met which subjects; the conditions are compared here too, and the two must agree.
  */
 public record Coverage(List<Requirement> requirements, List<Uncovered> uncovered) {
@@ -90,12 +90,16 @@ public record Coverage(List<Requirement> requirements, List<Uncovered> uncovered
         return byFact;
     }
 
+    /**
+     * A rule in the dark does not speak of its subject: nobody knows whether it applies, and if it
+     * does not, perhaps no rule does. That every limit happens to be met must not hide that.
+     */
     private static List<Uncovered> uncovered(
             List<String> mustJudge, Survey survey, List<Requirement> requirements) {
         IdentityHashMap<Answer, Set<String>> keptAway = new IdentityHashMap<>();
         Set<Answer> spokenOf = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (Requirement requirement : requirements) {
-            if (requirement.state() == State.OFF) {
+            if (requirement.state() == State.OFF || requirement.state() == State.IN_THE_DARK) {
                 keptAway.computeIfAbsent(requirement.subject(), s -> new LinkedHashSet<>())
                         .addAll(requirement.because());
             } else {

@@ -134,13 +134,28 @@ class CoverageTest {
     }
 
     @Test
-    void whatARuleIsInTheDarkAboutIsSpokenOf() {
+    void whereOneRuleIsOnItDoesNotMatterThatAnotherIsInTheDark() {
+        Rule plain = Case.rule("centres");
+        Coverage coverage =
+                new Case()
+                        .spacing(SPACING)
+                        .gap(Facts.SnowArea.class, "nobody said whether snow lies")
+                        .engineMatches(plain.name())
+                        .coverage(SNOW_RULE, plain);
+        assertTrue(coverage.uncovered().isEmpty());
+    }
+
+    /** Were it known that no snow lies, no rule would speak of the spacing. */
+    @Test
+    void whatEveryRuleIsInTheDarkAboutIsNotKnownToBeSpokenOf() {
         Coverage coverage =
                 new Case()
                         .spacing(SPACING)
                         .gap(Facts.SnowArea.class, "nobody said whether snow lies")
                         .coverage(SNOW_RULE);
-        assertTrue(coverage.uncovered().isEmpty());
+        assertEquals(1, coverage.uncovered().size());
+        assertEquals(
+                List.of("nobody said whether snow lies"), coverage.uncovered().get(0).why());
     }
 
     @Test
