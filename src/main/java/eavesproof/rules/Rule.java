@@ -27,10 +27,25 @@ public record Rule(
         circumstances = List.copyOf(circumstances);
     }
 
-    /** A document of the rule set by its key, and the clause in it (may be empty). */
-    public record Cited(String document, String clause) {}
+    /** The same rule with its source settled. */
+    public Rule citing(Cited settled) {
+        return new Rule(
+                name, topic, says, settled, decision, subject, circumstances, demand, file, line);
+    }
 
-    /** A fact kind by name, bound to a variable, with what is asked of its components. */
+    /** A document of the rule set by its key, and the clause in it (may be empty). */
+    public record Cited(String document, String clause) {
+        /** As {@code @source} has it. */
+        public String text() {
+            return clause.isEmpty() ? document : document + " " + clause;
+        }
+    }
+
+    /**
+     * A fact kind by name, with what is asked of its components.
+     *
+     * @param variable what the subject is bound to ("$spacing"); empty for a circumstance
+     */
     public record Pattern(String kind, String variable, List<Condition> conditions) {
         public Pattern {
             conditions = List.copyOf(conditions);

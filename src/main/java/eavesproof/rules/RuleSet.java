@@ -39,6 +39,22 @@ public record RuleSet(
         rules = List.copyOf(rules);
     }
 
+    /** The same layer with these rules. */
+    public RuleSet with(List<Rule> its) {
+        return new RuleSet(
+                name,
+                title,
+                jurisdiction,
+                buildsOn,
+                replaces,
+                drops,
+                documents,
+                clausesNotChecked,
+                mustJudge,
+                decision,
+                its);
+    }
+
     /**
      * A document that rules cite.
      *
