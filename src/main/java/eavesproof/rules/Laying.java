@@ -1,6 +1,7 @@
 package eavesproof.rules;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ final class Laying {
     private final List<RuleSet> layers;
     private final List<RuleProblem> problems = new ArrayList<>();
     private final TreeMap<String, Rule> effective = new TreeMap<>();
+    private final Map<String, Integer> layerOf = new HashMap<>();
     private final Map<String, RuleSet.Document> documents = new LinkedHashMap<>();
     private final List<RuleChange> changes = new ArrayList<>();
     private final List<List<Rule>> own = new ArrayList<>();
@@ -47,13 +49,18 @@ final class Laying {
         if (!problems.isEmpty()) {
             throw new RefusedRules(problems);
         }
-        List<List<Rule>> inForce = own.stream().map(this::inForce).toList();
+        List<List<Rule>> inForce = new ArrayList<>();
+        for (int i = 0; i < own.size(); i++) {
+            inForce.add(inForce(i));
+        }
         return new RuleBook(
                 layers, effective, inForce, changes, documents, decision.orElse(Decision.SIMPLE));
     }
 
-    private List<Rule> inForce(List<Rule> rules) {
-        return rules.stream().filter(rule -> effective.get(rule.name()) == rule).toList();
+    private List<Rule> inForce(int layer) {
+        return own.get(layer).stream()
+                .filter(rule -> layerOf.getOrDefault(rule.name(), -1) == layer)
+                .toList();
     }
 
     /** One key is one document: a rule below must not end up citing the edition of one above. */
@@ -97,6 +104,7 @@ final class Laying {
                 .forEach(
                         (name, reason) -> {
                             Rule below = effective.remove(name);
+                            layerOf.remove(name);
                             if (below == null) {
                                 problem(layer, "drops " + name, "a rule that is there below");
                             } else {
@@ -110,6 +118,7 @@ final class Laying {
         for (Rule rule : rules) {
             boolean listed = open.remove(rule.name());
             Rule below = effective.put(rule.name(), rule);
+            layerOf.put(rule.name(), own.size());
             if (below != null && !listed) {
                 problem(
                         rule,
@@ -119,7 +128,7 @@ final class Laying {
                 problem(layer, "replaces " + rule.name(), "a rule that is there below");
             } else if (below != null) {
                 changes.add(RuleChange.replaced(below, rule));
-            } else if (layer != layers.get(0)) {
+            } else if (!own.isEmpty()) {
                 changes.add(RuleChange.added(rule));
             }
         }

@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** What is in force once all layers lie over one another. */
 public final class RuleBook {
     private final List<RuleSet> layers;
-    private final TreeMap<String, Rule> effective;
+    private final SortedMap<String, Rule> effective;
     private final List<List<Rule>> ofLayer;
     private final List<RuleChange> changes;
     private final Map<String, RuleSet.Document> documents;
@@ -22,13 +23,13 @@ public final class RuleBook {
 
     RuleBook(
             List<RuleSet> layers,
-            TreeMap<String, Rule> effective,
+            SortedMap<String, Rule> effective,
             List<List<Rule>> ofLayer,
             List<RuleChange> changes,
             Map<String, RuleSet.Document> documents,
             Decision decision) {
         this.layers = List.copyOf(layers);
-        this.effective = effective;
+        this.effective = new TreeMap<>(effective);
         this.ofLayer = List.copyOf(ofLayer);
         this.changes = List.copyOf(changes);
         this.documents = Collections.unmodifiableMap(new LinkedHashMap<>(documents));

@@ -5,9 +5,11 @@ import eavesproof.rules.Rule;
 import eavesproof.rules.RuleText;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.drools.drl.ast.descr.BaseDescr;
 import org.drools.drl.ast.descr.ImportDescr;
 import org.drools.drl.ast.descr.PackageDescr;
@@ -128,7 +130,11 @@ public final class PlainForm {
             return List.of();
         }
         List<Rule> rules = new ArrayList<>();
+        Set<String> names = new HashSet<>();
         for (RuleDescr rule : parsed) {
+            if (!names.add(rule.getName())) {
+                problems.add(rule.getLine(), "the name " + rule.getName() + " again", "it once");
+            }
             new RuleReader(file, tokens, problems).read(rule).ifPresent(rules::add);
         }
         return rules;
