@@ -20,10 +20,11 @@ public record Run(
     /**
      * The gutter's own temperature when it was fitted.
      *
-     * @param light "sun" or "shade"
+     * @param light one of {@link Words#LIGHTS}
+     * @param date of the fitting, YYYY-MM-DD
      */
     public record Fitted(
-            @Nullable Double temperatureC, @Nullable String light, @Nullable String on) {}
+            @Nullable Double temperatureC, @Nullable String light, @Nullable String date) {}
 
     /** How the gutter lies against the building; positive is below the top of the fascia. */
     public record EavesSection(

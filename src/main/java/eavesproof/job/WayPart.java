@@ -119,14 +119,15 @@ public sealed interface WayPart {
     /**
      * Where the water finally goes.
      *
-     * @param kind one of {@link Words#DISCHARGE_KINDS}
+     * @param place one of {@link Words#DISCHARGE_KINDS}; not called kind, which says in a record
+     *     that this part is a discharge
      * @param approved yes, no or unknown, by whom and under which reference
      * @param traced one of {@link Words#TRACINGS}
      */
     record Discharge(
             String id,
             @Nullable Double belowDatumMm,
-            Said<String> kind,
+            Said<String> place,
             Said<String> approved,
             Said<String> traced)
             implements WayPart {

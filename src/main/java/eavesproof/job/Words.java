@@ -94,6 +94,7 @@ public final class Words {
     public static final List<String> TRACINGS =
             List.of("dye", "water run and seen", "camera", "plan", "not traced");
     public static final List<String> INFLOW_KINDS = List.of("valley", "spreader", "upper downpipe");
+    public static final List<String> LIGHTS = List.of("sun", "shade");
     public static final List<String> TEST_KINDS =
             List.of("water poured in", "outlet plugged", "hose at the high end");
 
