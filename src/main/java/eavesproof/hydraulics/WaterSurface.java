@@ -1,0 +1,56 @@
+package eavesproof.hydraulics;
+
+import java.util.List;
+
+/**
+ * The water along a trough.
+ *
+ * @param points from the high end to the outlet, at least at every station of the bed
+ */
+public record WaterSurface(List<At> points) {
+    public WaterSurface {
+        points = List.copyOf(points);
+    }
+
+    public enum Regime {
+        SUBCRITICAL,
+        CRITICAL,
+        SUPERCRITICAL
+    }
+
+    /**
+     * @param x from the high end, m
+     * @param flow m³/s
+     * @param depth m
+     * @param freeboard from the surface to the lower lip, m; negative where water spills
+     */
+    public record At(
+            double x, double flow, double bed, double depth, double freeboard, Regime regime) {
+        public double level() {
+            return bed + depth;
+        }
+    }
+
+    /** Where the water comes nearest to the lip, or goes furthest over it. */
+    public At worst() {
+        return points.stream()
+                .min(java.util.Comparator.comparingDouble(At::freeboard))
+                .orElseThrow();
+    }
+
+    /** The depth at x, straight between the points. */
+    public double depthAt(double x) {
+        At before = points.get(0);
+        for (At point : points) {
+            if (point.x() >= x) {
+                if (point.x() == before.x()) {
+                    return point.depth();
+                }
+                double t = (x - before.x()) / (point.x() - before.x());
+                return before.depth() + t * (point.depth() - before.depth());
+            }
+            before = point;
+        }
+        return before.depth();
+    }
+}
