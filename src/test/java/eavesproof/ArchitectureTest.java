@@ -29,7 +29,7 @@ class ArchitectureTest {
             """
             quantity     |                                                         |
             job          | quantity                                                |
-            hydraulics   | quantity                                                |
+            hydraulics   | quantity                                                | Hipparchus
             survey       | quantity job hydraulics                                 |
             rules        | quantity                                                |
             check        | quantity job survey rules                               |
@@ -67,6 +67,7 @@ class ArchitectureTest {
                     Stream.of("java.util.concurrent..", "java.util.jar", "java.util.zip");
             case "Drools" -> Stream.of("org.drools..", "org.kie..");
             case "files" -> Stream.of("java.io", "java.nio..");
+            case "Hipparchus" -> Stream.of("org.hipparchus..");
             case "FreeMarker" -> Stream.of("freemarker..");
             case "Jackson" -> Stream.of("com.fasterxml.jackson..");
             case "Java" -> Stream.of("java..");

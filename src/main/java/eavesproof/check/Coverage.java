@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Every rule laid against every subject, and what no rule is known to speak of. The engine says which rules
- * met which subjects; the conditions are compared here too, and the two must agree.
+ * Every rule laid against every subject, and what no rule is known to speak of. The engine says
+ * which rules met which subjects; the conditions are compared here too, and the two must agree.
  */
 public record Coverage(List<Requirement> requirements, List<Uncovered> uncovered) {
 

@@ -154,8 +154,7 @@ class CoverageTest {
                         .gap(Facts.SnowArea.class, "nobody said whether snow lies")
                         .coverage(SNOW_RULE);
         assertEquals(1, coverage.uncovered().size());
-        assertEquals(
-                List.of("nobody said whether snow lies"), coverage.uncovered().get(0).why());
+        assertEquals(List.of("nobody said whether snow lies"), coverage.uncovered().get(0).why());
     }
 
     @Test
