@@ -31,7 +31,8 @@ public final class Words {
     public static final List<String> GUTTER_KINDS = List.of("eaves", "box", "valley", "concealed");
     public static final String PLASTIC = "plastic";
     public static final String METAL = "metal";
-    public static final List<String> MATERIAL_FAMILIES = List.of(PLASTIC, METAL, "other");
+    public static final String OTHER = "other";
+    public static final List<String> MATERIAL_FAMILIES = List.of(PLASTIC, METAL, OTHER);
     public static final List<String> METALS =
             List.of(
                     "steel",
@@ -56,14 +57,16 @@ public final class Words {
                     "cast iron",
                     "fibre cement",
                     "timber",
-                    "other");
+                    OTHER);
     public static final List<String> JOINTINGS =
             List.of("cemented", "gasket", "sealed and riveted", "soldered", "seamless");
     public static final List<String> PROFILE_SHAPES =
             List.of("half-round", "rectangular", "trapezoid", "points");
+    public static final String EXPANSION = "expansion";
     public static final List<String> JOINT_KINDS =
-            List.of("cemented", "gasket", "sealed and riveted", "soldered", "expansion");
-    public static final List<String> END_KINDS = List.of("stop end", "corner", "open");
+            List.of("cemented", "gasket", "sealed and riveted", "soldered", EXPANSION);
+    public static final String CORNER = "corner";
+    public static final List<String> END_KINDS = List.of("stop end", CORNER, "open");
     public static final List<String> SCREW_METALS =
             List.of(
                     "stainless steel",
@@ -72,11 +75,13 @@ public final class Words {
                     "brass",
                     "aluminium",
                     "copper",
-                    "other");
+                    OTHER);
 
-    public static final List<String> OUTLET_HOLDS = List.of("sliding", "fixed");
+    public static final String SLIDING = "sliding";
+    public static final String FIXED = "fixed";
+    public static final List<String> OUTLET_HOLDS = List.of(SLIDING, FIXED);
     public static final List<String> OUTLET_EDGES = List.of("sharp", "tapered");
-    public static final List<String> CLIP_HOLDS = List.of("sliding", "fixed");
+    public static final List<String> CLIP_HOLDS = List.of(SLIDING, FIXED);
     public static final List<String> NEW_OR_EXISTING = List.of("new", "existing");
     public static final List<String> DISCHARGE_KINDS =
             List.of(
@@ -90,7 +95,7 @@ public final class Words {
                     "foul gully",
                     "foul sewer",
                     "onto ground",
-                    "other");
+                    OTHER);
     public static final List<String> TRACINGS =
             List.of("dye", "water run and seen", "camera", "plan", "not traced");
     public static final List<String> INFLOW_KINDS = List.of("valley", "spreader", "upper downpipe");

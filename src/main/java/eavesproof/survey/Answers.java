@@ -1,0 +1,144 @@
+package eavesproof.survey;
+
+import eavesproof.job.Said;
+import eavesproof.job.Words;
+import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The answers as they are found, in the order in which they are found. The place of a fact is taken
+ * from the fact itself, so that the two never disagree.
+ */
+final class Answers {
+    private final List<Answer> all;
+    private final Optional<Place.Stretch> stretch;
+
+    Answers() {
+        this(new ArrayList<>(), Optional.empty());
+    }
+
+    private Answers(List<Answer> all, Optional<Place.Stretch> stretch) {
+        this.all = all;
+        this.stretch = stretch;
+    }
+
+    /** The same answers, to be shown from one station of a straight to another. */
+    Answers on(String straight, double fromMm, double toMm) {
+        return new Answers(all, Optional.of(new Place.Stretch(straight, fromMm, toMm)));
+    }
+
+    Survey asSurvey() {
+        return new Survey(all);
+    }
+
+    /** A number that was measured or counted. */
+    void known(Facts.Fact fact, Uncertain value, Working... workings) {
+        FactKind kind = Vocabulary.kind(fact.getClass());
+        Unit unit = kind.unit().orElseThrow();
+        Measure measure = new Measure.Number(value, unit);
+        known(kind, fact, measure, Provenance.MEASURED, List.of(workings));
+    }
+
+    /**
+     * A word of the record, or a gap where it is missing, unknown or no word for this kind of fact.
+     *
+     * @param what the thing that is said: "the material of gutter g"
+     */
+    void word(
+            Class<? extends Facts.Fact> type,
+            @Nullable String word,
+            Function<String, Facts.Fact> fact,
+            String what,
+            String... ids) {
+        word(type, word, fact, Provenance.RECORDED, what, ids);
+    }
+
+    /** A word with who says so. */
+    void said(
+            Class<? extends Facts.Fact> type,
+            Said<String> said,
+            Function<String, Facts.Fact> fact,
+            String what,
+            String... ids) {
+        word(type, said.is(), fact, Provenance.of(said), what, ids);
+    }
+
+    private void word(
+            Class<? extends Facts.Fact> type,
+            @Nullable String word,
+            Function<String, Facts.Fact> fact,
+            Provenance provenance,
+            String what,
+            String... ids) {
+        FactKind kind = Vocabulary.kind(type);
+        if (word == null) {
+            gap(type, what + " is not recorded", ids);
+        } else if (word.equals(Words.UNKNOWN)) {
+            gap(type, what + " is recorded as unknown", ids);
+        } else if (!kind.words().contains(word)) {
+            gap(type, what + " is recorded as " + word + ", which is no word for it", ids);
+        } else {
+            Working working = new Working(what, word, provenance.text());
+            Measure measure = new Measure.Word(word);
+            known(kind, fact.apply(word), measure, provenance, List.of(working));
+        }
+    }
+
+    /**
+     * @param ids of the places as far as they are known, outermost first
+     */
+    void gap(Class<? extends Facts.Fact> type, String why, String... ids) {
+        FactKind kind = Vocabulary.kind(type);
+        all.add(new Answer.Gap(kind, place(kind, ids), why));
+    }
+
+    void none(Class<? extends Facts.Fact> type, String why, String... ids) {
+        FactKind kind = Vocabulary.kind(type);
+        all.add(new Answer.NoneHere(kind, place(kind, ids), why));
+    }
+
+    static Working working(String name, Uncertain value, Unit unit, String from) {
+        return new Working(name, Decimals.with(value.value(), unit), from);
+    }
+
+    private void known(
+            FactKind kind,
+            Facts.Fact fact,
+            Measure measure,
+            Provenance provenance,
+            List<Working> workings) {
+        all.add(
+                new Answer.Known(
+                        kind, place(kind, keysOf(fact)), fact, measure, provenance, workings));
+    }
+
+    private Place place(FactKind kind, String... ids) {
+        Map<String, String> keys = new LinkedHashMap<>();
+        for (int i = 0; i < ids.length; i++) {
+            keys.put(kind.keys().get(i), ids[i]);
+        }
+        return new Place(keys, stretch);
+    }
+
+    private static String[] keysOf(Facts.Fact fact) {
+        RecordComponent[] components = fact.getClass().getRecordComponents();
+        String[] ids = new String[components.length - 1];
+        try {
+            for (int i = 0; i < ids.length; i++) {
+                ids[i] = (String) components[i].getAccessor().invoke(fact);
+            }
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a fact whose keys cannot be read: " + fact, e);
+        }
+        return ids;
+    }
+}

@@ -1,0 +1,132 @@
+package eavesproof.survey;
+
+import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Straight;
+import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
+import eavesproof.survey.Trough.Spot;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** How each bracket is fixed. */
+final class Brackets {
+    private final String run;
+    private final Straight straight;
+    private final Answers answers;
+
+    private Brackets(String run, Straight straight, Answers answers) {
+        this.run = run;
+        this.straight = straight;
+        this.answers = answers;
+    }
+
+    static void answer(Trough trough, Answers answers) {
+        trough.straights()
+                .forEach(straight -> new Brackets(trough.id(), straight, answers).fixings());
+    }
+
+    /** The brackets of a straight from left to right, or the reason why they cannot be sorted. */
+    static Found<List<Spot>> sorted(Trough trough, int index) {
+        Straight straight = trough.straight(index);
+        List<Bracket> brackets = straight.brackets();
+        if (brackets == null) {
+            return Found.missing(notRecorded(straight));
+        }
+        List<Spot> spots = new ArrayList<>();
+        for (Bracket bracket : brackets) {
+            String name = "bracket " + bracket.id();
+            Found<Spot> spot = trough.spot(index, bracket.id(), name, bracket.stationMm());
+            if (spot instanceof Found.Missing<Spot> missing) {
+                return Found.missing(missing.why());
+            }
+            spot.map(spots::add);
+        }
+        Collections.sort(spots);
+        return Found.of(spots);
+    }
+
+    static String none(Straight straight) {
+        return "straight " + straight.id() + " has no bracket";
+    }
+
+    private static String notRecorded(Straight straight) {
+        return "the brackets of straight " + straight.id() + " are not recorded";
+    }
+
+    private void fixings() {
+        List<Bracket> brackets = straight.brackets();
+        if (brackets == null) {
+            answers.gap(Facts.BracketHoles.class, notRecorded(straight), run);
+            answers.gap(Facts.EmptyHoles.class, notRecorded(straight), run);
+            answers.gap(Facts.ScrewMetal.class, notRecorded(straight), run);
+        } else if (brackets.isEmpty()) {
+            answers.none(Facts.BracketHoles.class, none(straight), run);
+            answers.none(Facts.EmptyHoles.class, none(straight), run);
+            answers.none(Facts.ScrewMetal.class, none(straight), run);
+        } else {
+            brackets.forEach(this::fixing);
+        }
+    }
+
+    private void fixing(Bracket bracket) {
+        String id = bracket.id();
+        Double at = bracket.stationMm();
+        Answers here = at == null ? answers : answers.on(straight.id(), at, at);
+        Found<Integer> holes =
+                Found.orElse(
+                        bracket.holesProvided(),
+                        "the holes of bracket " + id + " are not recorded");
+        Found<Integer> screws =
+                Found.orElse(
+                        bracket.screwsFitted(),
+                        "the screws of bracket " + id + " are not recorded");
+        holes.either(
+                count -> holes(id, count, here),
+                why -> here.gap(Facts.BracketHoles.class, why, run, id));
+        screws.then(fitted -> holes.then(provided -> empty(id, fitted, provided)))
+                .either(
+                        empty -> emptyHoles(id, empty, here),
+                        why -> here.gap(Facts.EmptyHoles.class, why, run, id));
+        metal(bracket, here);
+    }
+
+    private void holes(String bracket, int holes, Answers here) {
+        Uncertain count = Uncertain.exact(holes);
+        here.known(
+                new Facts.BracketHoles(run, bracket, holes),
+                count,
+                Answers.working("holes", count, Unit.COUNT, "as recorded"));
+    }
+
+    /** A record that contradicts itself shows nothing, and surely not that no hole is empty. */
+    private static Found<Integer> empty(String bracket, int screws, int holes) {
+        return screws > holes
+                ? Found.missing("bracket " + bracket + " is recorded with more screws than holes")
+                : Found.of(holes - screws);
+    }
+
+    private void emptyHoles(String bracket, int empty, Answers here) {
+        Uncertain count = Uncertain.exact(empty);
+        here.known(
+                new Facts.EmptyHoles(run, bracket, empty),
+                count,
+                Answers.working("empty holes", count, Unit.COUNT, "holes - screws fitted"));
+    }
+
+    private void metal(Bracket bracket, Answers here) {
+        Integer screws = bracket.screwsFitted();
+        if (screws != null && screws == 0 && bracket.screwMetal() == null) {
+            String why = "bracket " + bracket.id() + " has no screw";
+            here.none(Facts.ScrewMetal.class, why, run, bracket.id());
+            return;
+        }
+        here.word(
+                Facts.ScrewMetal.class,
+                bracket.screwMetal(),
+                word -> new Facts.ScrewMetal(run, bracket.id(), word),
+                "the metal of the screws of bracket " + bracket.id(),
+                run,
+                bracket.id());
+    }
+}

@@ -1,0 +1,125 @@
+package eavesproof.survey;
+
+import eavesproof.job.Gutter;
+import eavesproof.job.Job;
+import eavesproof.job.Run;
+import eavesproof.job.Said;
+import eavesproof.job.Words;
+import eavesproof.quantity.Unit;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What kind of gutter a run is, and what the place does to it. */
+final class Circumstances {
+    /** The kinds answered here: those that do not ask what lies along the run. */
+    static final Set<Class<? extends Facts.Fact>> KINDS =
+            Set.of(
+                    Facts.GutterKind.class,
+                    Facts.GutterMaterial.class,
+                    Facts.MaterialFamily.class,
+                    Facts.Jointing.class,
+                    Facts.GutterWidth.class,
+                    Facts.SnowArea.class,
+                    Facts.HeavyRain.class);
+
+    private Circumstances() {}
+
+    static void answer(Job job, Run run, Instruments instruments, Answers answers) {
+        Found<Gutter> gutter = gutterOf(job, run);
+        if (gutter instanceof Found.Value<Gutter> known) {
+            gutter(run.id(), known.value(), instruments, answers);
+        } else {
+            String why = ((Found.Missing<Gutter>) gutter).why();
+            answers.gap(Facts.GutterKind.class, why, run.id());
+            answers.gap(Facts.GutterMaterial.class, why, run.id());
+            answers.gap(Facts.MaterialFamily.class, why, run.id());
+            answers.gap(Facts.Jointing.class, why, run.id());
+            answers.gap(Facts.GutterWidth.class, why, run.id());
+        }
+        place(run.id(), job.circumstances(), answers);
+    }
+
+    private static Found<Gutter> gutterOf(Job job, Run run) {
+        Map<String, Gutter> gutters = job.gutters();
+        return Found.recorded(run.gutter(), "the gutter of run " + run.id())
+                .then(
+                        id ->
+                                Found.recorded(
+                                        gutters == null ? null : gutters.get(id), "gutter " + id));
+    }
+
+    private static void gutter(
+            String run, Gutter gutter, Instruments instruments, Answers answers) {
+        String name = "gutter " + gutter.id();
+        answers.word(
+                Facts.GutterKind.class,
+                gutter.kind(),
+                word -> new Facts.GutterKind(run, word),
+                "the kind of " + name,
+                run);
+        answers.word(
+                Facts.GutterMaterial.class,
+                gutter.material(),
+                word -> new Facts.GutterMaterial(run, word),
+                "the material of " + name,
+                run);
+        answers.word(
+                Facts.MaterialFamily.class,
+                family(gutter.material()),
+                word -> new Facts.MaterialFamily(run, word),
+                "the material of " + name,
+                run);
+        answers.word(
+                Facts.Jointing.class,
+                gutter.jointing(),
+                word -> new Facts.Jointing(run, word),
+                "the jointing of " + name,
+                run);
+        width(run, gutter, instruments, answers);
+    }
+
+    /** Plastic, metal or other; a word that is no material is handed on, to be refused. */
+    private static @Nullable String family(@Nullable String material) {
+        if (material == null || !Words.MATERIALS.contains(material)) {
+            return material;
+        }
+        if (Words.PLASTICS.contains(material)) {
+            return Words.PLASTIC;
+        }
+        return Words.METALS.contains(material) ? Words.METAL : Words.OTHER;
+    }
+
+    private static void width(String run, Gutter gutter, Instruments instruments, Answers answers) {
+        String name = "width of gutter " + gutter.id();
+        Gutter.Profile profile = gutter.profile();
+        Double mm = profile == null ? null : profile.widthMm();
+        if (mm == null) {
+            answers.gap(Facts.GutterWidth.class, "the " + name + " is not recorded", run);
+            return;
+        }
+        var width = instruments.read(mm, name, null, "gutter " + gutter.id());
+        answers.known(
+                new Facts.GutterWidth(run, mm),
+                width,
+                Answers.working(name, width, Unit.MM, instruments.named(null)));
+    }
+
+    private static void place(
+            String run, Job.@Nullable Circumstances circumstances, Answers answers) {
+        Said<String> snow = circumstances == null ? Said.nothing() : circumstances.snowLies();
+        Said<String> rain = circumstances == null ? Said.nothing() : circumstances.heavyRain();
+        answers.said(
+                Facts.SnowArea.class,
+                snow,
+                word -> new Facts.SnowArea(run, word),
+                "whether snow lies at the site",
+                run);
+        answers.said(
+                Facts.HeavyRain.class,
+                rain,
+                word -> new Facts.HeavyRain(run, word),
+                "whether the site has heavy rain",
+                run);
+    }
+}

@@ -1,0 +1,137 @@
+package eavesproof.survey;
+
+import eavesproof.job.Instrument;
+import eavesproof.job.Job;
+import eavesproof.job.Words;
+import eavesproof.quantity.Uncertain;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How sure a reading is, by what it was taken with.
+ *
+ * <p>A stated greatest error a is a rectangular distribution of half-width a: u = a/√3 (JCGM
+ * 100:2008 4.3.7). A smallest step d that can be read adds u = d/√12 (F.2.2.1), as a source of its
+ * own. Where nobody stated an accuracy the uncertainty is unstated, never zero.
+ */
+final class Instruments {
+    private static final double SQRT_3 = StrictMath.sqrt(3);
+    private static final double SQRT_12 = StrictMath.sqrt(12);
+
+    /**
+     * Greatest error of a tape, ± (a + b L) mm with L in metres rounded up to the next whole metre,
+     * and what is added where it is read from its hook (Directive 2014/32/EU annex MI-008; OIML R
+     * 35).
+     */
+    private record TapeClass(double a, double b, double hook) {
+        double halfWidthMm(double lengthMm, boolean fromHook) {
+            return a + b * StrictMath.ceil(lengthMm / 1000) + (fromHook ? hook : 0);
+        }
+    }
+
+    private static final Map<String, TapeClass> TAPE_CLASSES =
+            Map.of(
+                    "I", new TapeClass(0.1, 0.1, 0.1),
+                    "II", new TapeClass(0.3, 0.2, 0.2),
+                    "III", new TapeClass(0.6, 0.4, 0.3));
+
+    private final Map<String, Instrument> byId;
+    private final Map<String, Instrument.SetUp> setUps;
+    private final @Nullable String byDefault;
+
+    Instruments(Job job) {
+        Map<String, Instrument> instruments = job.instruments();
+        Map<String, Instrument.SetUp> placed = job.setUps();
+        byId = instruments == null ? Map.of() : instruments;
+        setUps = placed == null ? Map.of() : placed;
+        byDefault = job.measuredWith();
+    }
+
+    Optional<Instrument.SetUp> setUp(String id) {
+        return Optional.ofNullable(setUps.get(id));
+    }
+
+    /**
+     * A length, station or reading as it was read.
+     *
+     * @param source names this one reading, so that it stays apart from every other
+     * @param with the instrument that it names, else the job's
+     * @param thing what was measured, for the reason where nothing is stated
+     */
+    Uncertain read(double mm, String source, @Nullable String with, String thing) {
+        Found<Instrument> found = instrument(with, thing);
+        if (!(found instanceof Found.Value<Instrument> known)) {
+            return Uncertain.unstated(mm, ((Found.Missing<Instrument>) found).why());
+        }
+        Instrument instrument = known.value();
+        double halfWidth = halfWidthMm(instrument, Math.abs(mm));
+        if (halfWidth < 0) {
+            return Uncertain.unstated(
+                    mm, "the accuracy of " + instrument.id() + " is not recorded");
+        }
+        Uncertain read = Uncertain.of(mm, source, halfWidth / SQRT_3);
+        Double step = instrument.resolutionMm();
+        return step == null
+                ? read
+                : read.plus(Uncertain.of(0, source + ", smallest step", step / SQRT_12));
+    }
+
+    /**
+     * What the level line of a set-up is off by at a distance along the gutter. A maker's ± mm for
+     * each metre is the half-width; the lines to the left and to the right of where the instrument
+     * stood are errors of their own. An accuracy of 0 is that of an exact datum, such as still
+     * water.
+     *
+     * @param alongMm from where it stood, negative to the left
+     */
+    Uncertain levelLine(String setUpId, double alongMm) {
+        Instrument.SetUp setUp = setUps.get(setUpId);
+        if (setUp == null) {
+            return Uncertain.unstated(0, "set-up " + setUpId + " is not recorded");
+        }
+        Found<Instrument> found = instrument(setUp.instrument(), "set-up " + setUpId);
+        if (!(found instanceof Found.Value<Instrument> known)) {
+            return Uncertain.unstated(0, ((Found.Missing<Instrument>) found).why());
+        }
+        Double perM = known.value().accuracyMmPerM();
+        if (perM == null) {
+            return Uncertain.unstated(
+                    0,
+                    "how far the level line of "
+                            + known.value().id()
+                            + " may be out for each metre is not recorded");
+        }
+        String side = alongMm < 0 ? "left" : "right";
+        return Uncertain.of(
+                0,
+                "level line " + side + " of set-up " + setUpId,
+                perM / SQRT_3 * Math.abs(alongMm) / 1000);
+    }
+
+    /** For workings: what the thing was measured with. */
+    String named(@Nullable String with) {
+        String id = with == null ? byDefault : with;
+        return id == null ? "as recorded" : "measured with " + id;
+    }
+
+    private Found<Instrument> instrument(@Nullable String with, String thing) {
+        String id = with == null ? byDefault : with;
+        if (id == null) {
+            return Found.missing("what " + thing + " was measured with is not recorded");
+        }
+        return Found.recorded(byId.get(id), "instrument " + id);
+    }
+
+    /** The greater of what the tape's class allows and what is stated; below 0 where neither is. */
+    private static double halfWidthMm(Instrument instrument, double mm) {
+        Double stated = instrument.accuracyMm();
+        String tape = instrument.tapeClass();
+        TapeClass tapeClass = tape == null ? null : TAPE_CLASSES.get(tape);
+        // Whether it was read from the hook changes little: where it is not said, the worse.
+        boolean fromHook = !Words.NO.equals(instrument.fromHook());
+        return Math.max(
+                stated == null ? -1 : stated,
+                tapeClass == null ? -1 : tapeClass.halfWidthMm(mm, fromHook));
+    }
+}

@@ -1,0 +1,153 @@
+package eavesproof.survey;
+
+import eavesproof.job.WayPart.Outlet;
+import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
+import eavesproof.survey.Trough.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The reaches of a run, and how long and how steep each is. */
+final class Reaches {
+    /**
+     * Our choice: no outlet's fitting is taken to be longer than 1 m. Where its length is not
+     * recorded, it could reach the end of the run only from within half of that.
+     */
+    private static final double HALF_OF_LONGEST_FITTING_MM = 500;
+
+    private final Trough trough;
+    private final Falls falls;
+    private final HighPoints highPoints;
+    private final Answers answers;
+
+    private Reaches(Trough trough, Answers answers) {
+        Levels levels = new Levels(trough);
+        this.trough = trough;
+        this.falls = new Falls(trough, levels, answers);
+        this.highPoints = new HighPoints(trough, levels);
+        this.answers = answers;
+    }
+
+    static void answer(Trough trough, Answers answers) {
+        new Reaches(trough, answers).answer();
+    }
+
+    private void answer() {
+        List<Outlet> outlets = trough.outlets();
+        Optional<String> doubt = trough.way().doubt();
+        if (doubt.isPresent()) {
+            gap(doubt.get(), trough.id());
+            for (Outlet outlet : outlets) {
+                gapOnBothSides(outlet, doubt.get());
+            }
+        } else if (outlets.isEmpty()) {
+            none("run " + trough.id() + " has no outlet", trough.id());
+        } else {
+            inOrder()
+                    .either(
+                            this::each,
+                            why -> outlets.forEach(outlet -> gapOnBothSides(outlet, why)));
+        }
+    }
+
+    private record Placed(Outlet outlet, Spot at) {}
+
+    private Found<List<Placed>> inOrder() {
+        List<Placed> placed = new ArrayList<>();
+        for (int i = 0; i < trough.straights().size(); i++) {
+            for (Outlet outlet : trough.outletsOn(i)) {
+                Found<Spot> at = trough.spot(i, outlet);
+                if (at instanceof Found.Missing<Spot> missing) {
+                    return Found.missing(missing.why());
+                }
+                at.map(spot -> placed.add(new Placed(outlet, spot)));
+            }
+        }
+        placed.sort((one, other) -> one.at().compareTo(other.at()));
+        return Found.of(placed);
+    }
+
+    private void each(List<Placed> outlets) {
+        Found<Spot> high = Found.of(trough.leftEnd(0));
+        for (int i = 0; i < outlets.size(); i++) {
+            Placed here = outlets.get(i);
+            side(here, true, high);
+            high =
+                    i == outlets.size() - 1
+                            ? trough.rightEnd(trough.straights().size() - 1)
+                            : highPoints.between(here.at(), outlets.get(i + 1).at());
+            side(here, false, high);
+        }
+    }
+
+    private void side(Placed outlet, boolean left, Found<Spot> high) {
+        String id = outlet.outlet().id();
+        high.then(end -> reach(outlet, left, end))
+                .either(
+                        reach -> {
+                            if (reach.length().value() <= reach.halfBodyMm()) {
+                                String why = "the fitting of outlet " + id + " reaches ";
+                                none(why + reach.high().name(), trough.id(), id, reach.side());
+                            } else {
+                                length(reach);
+                                falls.answer(reach);
+                            }
+                        },
+                        why -> gap(why, trough.id(), id, Reach.side(left)));
+    }
+
+    private Found<Reach> reach(Placed outlet, boolean left, Spot high) {
+        Spot at = outlet.at();
+        Found<Uncertain> length = left ? trough.distance(high, at) : trough.distance(at, high);
+        Found<Uncertain> body = Outlets.body(trough, at.straight(), outlet.outlet());
+        return length.then(
+                mm -> {
+                    if (body instanceof Found.Missing<Uncertain> missing
+                            && mm.value() <= HALF_OF_LONGEST_FITTING_MM) {
+                        return Found.missing(missing.why());
+                    }
+                    double half =
+                            body instanceof Found.Value<Uncertain> known
+                                    ? known.value().value() / 2
+                                    : 0;
+                    return Found.of(new Reach(outlet.outlet(), at, left, high, mm, half));
+                });
+    }
+
+    private void length(Reach reach) {
+        reach.shownOn(trough, answers)
+                .known(
+                        new Facts.ReachLength(
+                                trough.id(),
+                                reach.outlet().id(),
+                                reach.side(),
+                                reach.length().value()),
+                        reach.length(),
+                        trough.working(reach.high()),
+                        trough.working(reach.at()),
+                        Answers.working(
+                                "length",
+                                reach.length(),
+                                Unit.MM,
+                                "along the gutter from "
+                                        + reach.high().name()
+                                        + " to the centre of "
+                                        + reach.at().name()));
+    }
+
+    private void gapOnBothSides(Outlet outlet, String why) {
+        gap(why, trough.id(), outlet.id(), Reach.side(true));
+        gap(why, trough.id(), outlet.id(), Reach.side(false));
+    }
+
+    private void gap(String why, String... ids) {
+        answers.gap(Facts.ReachLength.class, why, ids);
+        answers.gap(Facts.ReachFall.class, why, ids);
+    }
+
+    private void none(String why, String... ids) {
+        answers.none(Facts.ReachLength.class, why, ids);
+        answers.none(Facts.ReachFall.class, why, ids);
+    }
+}

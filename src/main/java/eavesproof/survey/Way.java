@@ -1,0 +1,117 @@
+package eavesproof.survey;
+
+import eavesproof.job.Job;
+import eavesproof.job.Run;
+import eavesproof.job.WayPart;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The way of the water as recorded: which outlets are on which straight, and what leads where. */
+final class Way {
+    private final boolean recorded;
+    private final Map<String, WayPart> parts = new LinkedHashMap<>();
+    private final Map<String, List<WayPart.Outlet>> outlets = new LinkedHashMap<>();
+    private final List<WayPart.Outlet> unplaced = new ArrayList<>();
+
+    Way(Job job) {
+        List<WayPart> way = job.way();
+        recorded = way != null;
+        Set<String> straights = straightsOf(job);
+        for (WayPart part : way == null ? List.<WayPart>of() : way) {
+            parts.putIfAbsent(part.id(), part);
+            if (part instanceof WayPart.Outlet outlet) {
+                String on = outlet.on();
+                if (on != null && straights.contains(on)) {
+                    outlets.computeIfAbsent(on, id -> new ArrayList<>()).add(outlet);
+                } else {
+                    unplaced.add(outlet);
+                }
+            }
+        }
+    }
+
+    private static Set<String> straightsOf(Job job) {
+        Set<String> ids = new HashSet<>();
+        List<Run> runs = job.runs();
+        for (Run run : runs == null ? List.<Run>of() : runs) {
+            List<Run.Straight> straights = run.straights();
+            if (straights != null) {
+                straights.forEach(straight -> ids.add(straight.id()));
+            }
+        }
+        return ids;
+    }
+
+    List<WayPart.Outlet> outletsOn(String straight) {
+        return outlets.getOrDefault(straight, List.of());
+    }
+
+    /** Outlets that may be on any straight, because the record does not say on which they are. */
+    List<WayPart.Outlet> unplaced() {
+        return unplaced;
+    }
+
+    boolean isRecorded() {
+        return recorded;
+    }
+
+    /** Why the outlets of a run are not all known, if they are not. */
+    Optional<String> doubt() {
+        if (!recorded) {
+            return Optional.of("the way of the water is not recorded");
+        }
+        return unplaced.stream().findFirst().map(Way::unplaced);
+    }
+
+    static String unplaced(WayPart.Outlet outlet) {
+        return "which straight outlet " + outlet.id() + " is on is not recorded";
+    }
+
+    /**
+     * What the water passes from some outlets on, each part once, in the order of its coming.
+     *
+     * @param broken why the way cannot be followed to a discharge, once for each place
+     */
+    record Course(List<WayPart> parts, List<String> broken) {
+        <P extends WayPart> List<P> each(Class<P> kind) {
+            return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+        }
+    }
+
+    Course from(List<WayPart.Outlet> starts) {
+        Set<String> seen = new LinkedHashSet<>();
+        List<String> broken = new ArrayList<>();
+        starts.forEach(outlet -> follow(outlet, seen, broken));
+        return new Course(seen.stream().map(parts::get).toList(), List.copyOf(broken));
+    }
+
+    private void follow(WayPart.Outlet outlet, Set<String> seen, List<String> broken) {
+        Set<String> onThisWay = new HashSet<>();
+        WayPart part = outlet;
+        while (seen.add(part.id())) {
+            onThisWay.add(part.id());
+            if (part instanceof WayPart.Discharge) {
+                return;
+            }
+            String to = part.to();
+            WayPart next = to == null ? null : parts.get(to);
+            if (next == null) {
+                broken.add(
+                        to == null
+                                ? "where the water goes from " + part.id() + " is not recorded"
+                                : part.id() + " leads to " + to + ", which is not recorded");
+                return;
+            }
+            part = next;
+        }
+        if (onThisWay.contains(part.id())) {
+            broken.add("the way of the water comes back to " + part.id());
+        }
+    }
+}
