@@ -5,8 +5,10 @@ import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,19 @@ import org.jspecify.annotations.Nullable;
  * from the fact itself, so that the two never disagree.
  */
 final class Answers {
+    /** How the keys of each kind of fact are read: all its components but the last. */
+    private static final ClassValue<List<Method>> KEYS =
+            new ClassValue<>() {
+                @Override
+                protected List<Method> computeValue(Class<?> type) {
+                    RecordComponent[] components = type.getRecordComponents();
+                    return Arrays.stream(components)
+                            .limit(components.length - 1)
+                            .map(RecordComponent::getAccessor)
+                            .toList();
+                }
+            };
+
     private final List<Answer> all;
     private final Optional<Place.Stretch> stretch;
 
@@ -130,11 +145,11 @@ final class Answers {
     }
 
     private static String[] keysOf(Facts.Fact fact) {
-        RecordComponent[] components = fact.getClass().getRecordComponents();
-        String[] ids = new String[components.length - 1];
+        List<Method> keys = KEYS.get(fact.getClass());
+        String[] ids = new String[keys.size()];
         try {
             for (int i = 0; i < ids.length; i++) {
-                ids[i] = (String) components[i].getAccessor().invoke(fact);
+                ids[i] = (String) keys.get(i).invoke(fact);
             }
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("a fact whose keys cannot be read: " + fact, e);

@@ -86,7 +86,8 @@ final class Datums {
         roots.put(root, root);
         while (!next.isEmpty()) {
             String here = next.remove();
-            for (Map.Entry<String, List<Uncertain>> step : steps.getOrDefault(here, Map.of()).entrySet()) {
+            for (Map.Entry<String, List<Uncertain>> step :
+                    steps.getOrDefault(here, Map.of()).entrySet()) {
                 String there = step.getKey();
                 if (roots.putIfAbsent(there, root) == null) {
                     offsets.put(there, toRoot(here, mean(step.getValue())));
