@@ -21,7 +21,7 @@ final class Discharges {
         String id = discharge.id();
         answers.said(
                 Facts.DischargeKind.class,
-                discharge.kind(),
+                discharge.place(),
                 word -> new Facts.DischargeKind(run, id, word),
                 "the kind of discharge " + id,
                 run,
