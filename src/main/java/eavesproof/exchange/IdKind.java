@@ -1,5 +1,8 @@
 package eavesproof.exchange;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** What carries an id, and within what its id is the only one. */
 enum IdKind {
     JOB("the job", false),
@@ -18,6 +21,8 @@ enum IdKind {
     WATER_TEST("a test", false),
     PHOTOGRAPH("a photograph", false);
 
+    private static final Pattern OUTERMOST_ELEMENT = Pattern.compile(".*?/[0-9]+(?=/|$)");
+
     private final String words;
     private final boolean withinPart;
 
@@ -32,13 +37,10 @@ enum IdKind {
 
     /**
      * The part of the record within which an id at this pointer is the only one of its kind: the
-     * element of a top list ("/runs/0"), or everything ("").
+     * element of the outermost list ("/runs/0"), or everything ("").
      */
     String boundary(String pointer) {
-        if (!withinPart) {
-            return "";
-        }
-        int first = pointer.indexOf('/', 1);
-        return pointer.substring(0, pointer.indexOf('/', first + 1));
+        Matcher element = OUTERMOST_ELEMENT.matcher(pointer);
+        return withinPart && element.lookingAt() ? element.group() : "";
     }
 }
