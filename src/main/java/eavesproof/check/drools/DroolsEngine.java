@@ -57,7 +57,11 @@ public final class DroolsEngine implements Engine {
         book.rules().forEach(rule -> subjects.put(rule.name(), rule.subject().variable()));
         if (!loaded(base).equals(List.copyOf(subjects.keySet()))) {
             throw new EngineFault(
-                    "loaded the rules " + loaded(base) + " where " + subjects.keySet() + " were due");
+                    "loaded the rules "
+                            + loaded(base)
+                            + " where "
+                            + subjects.keySet()
+                            + " were due");
         }
         return new DroolsEngine(base, subjects, LONGEST_SECONDS * 1000);
     }

@@ -15,10 +15,10 @@ import org.drools.modelcompiler.KieBaseBuilder;
 /**
  * The conditions of one layer printed again for Drools, and the package that they belong in.
  *
- * <p>The package is named by what it holds, so that equal conditions are equal classes wherever they
- * lie, and a class of other conditions never takes their place. Limits are not in it: a changed
- * limit compiles nothing. Every pattern has a variable, without which the generated classes differ
- * from build to build.
+ * <p>The package is named by what it holds, so that equal conditions are equal classes wherever
+ * they lie, and a class of other conditions never takes their place. Limits are not in it: a
+ * changed limit compiles nothing. Every pattern has a variable, without which the generated classes
+ * differ from build to build.
  */
 record LayerText(String packageName, String drl) {
     private static final String PACKAGE = "eavesproof.layer.h";

@@ -27,7 +27,9 @@ final class ModelCheck {
      */
     static void holds(Model model, String packageName, List<Rule> rules) {
         TreeSet<String> expected =
-                rules.stream().map(ModelCheck::expected).collect(Collectors.toCollection(TreeSet::new));
+                rules.stream()
+                        .map(ModelCheck::expected)
+                        .collect(Collectors.toCollection(TreeSet::new));
         TreeSet<String> found =
                 model.getRules().stream()
                         .map(ModelCheck::found)

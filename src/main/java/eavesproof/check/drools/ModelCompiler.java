@@ -12,7 +12,9 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 
-/** Compiles with Drools itself, in memory. It is handed only what was printed from admitted rules. */
+/**
+ * Compiles with Drools itself, in memory. It is handed only what was printed from admitted rules.
+ */
 final class ModelCompiler implements LayerCompiler {
     private static final String LIST_OF_MODELS = "drools-model";
 
@@ -41,8 +43,7 @@ final class ModelCompiler implements LayerCompiler {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         files.write("src/main/resources/" + text.folder() + "layer.drl", text.drl());
-        KieBuilder builder =
-                services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
+        KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
         if (!errors.isEmpty()) {
             throw new EngineFault("rules of the plain form did not compile: " + errors);

@@ -25,7 +25,9 @@ record PartOfModel(Model whole, Set<String> inForce) implements Model {
         return whole.getPackageName();
     }
 
+    /** Raw, as the interface has it. */
     @Override
+    @SuppressWarnings("rawtypes")
     public List<Global> getGlobals() {
         return whole.getGlobals();
     }

@@ -80,8 +80,7 @@ class DroolsEngineTest {
                         Books.layer("root", List.of(), List.of(), Plain.RULE, ENDS),
                         Books.layer("above", List.of(), List.of("ends")));
         List<Facts.Fact> facts = List.of(SPACING, END, EAVES, NARROW);
-        assertEquals(
-                List.of("bracket centres"), rules(DroolsEngine.of(book).matches(facts)));
+        assertEquals(List.of("bracket centres"), rules(DroolsEngine.of(book).matches(facts)));
     }
 
     /** The same conditions are the same package, and loading it twice would keep one in silence. */
@@ -92,8 +91,7 @@ class DroolsEngineTest {
                         Books.layer("root", List.of(), List.of(), Plain.RULE),
                         Books.layer("above", List.of("bracket centres"), List.of(), Plain.RULE));
         List<Facts.Fact> facts = List.of(SPACING, EAVES, NARROW);
-        assertEquals(
-                List.of("bracket centres"), rules(DroolsEngine.of(book).matches(facts)));
+        assertEquals(List.of("bracket centres"), rules(DroolsEngine.of(book).matches(facts)));
     }
 
     @Test

@@ -49,7 +49,8 @@ class LayerLoaderTest {
         List<Rule> rules = Plain.read(Plain.RULE);
         TreeMap<String, byte[]> wrong = new TreeMap<>(LayerFiles.of(rules));
         wrong.replaceAll(
-                (path, bytes) -> path.endsWith(".txt") ? replaced(bytes, "150.50", "150.5") : bytes);
+                (path, bytes) ->
+                        path.endsWith(".txt") ? replaced(bytes, "150.50", "150.5") : bytes);
         assertFault("another text", rules, wrong);
     }
 
@@ -108,8 +109,7 @@ class LayerLoaderTest {
         assertEquals(
                 LayerText.of(Plain.read(Plain.RULE + other)),
                 LayerText.of(Plain.read(other + Plain.RULE)));
-        assertNotEquals(
-                LayerText.of(Plain.read(Plain.RULE)), LayerText.of(Plain.read(other)));
+        assertNotEquals(LayerText.of(Plain.read(Plain.RULE)), LayerText.of(Plain.read(other)));
     }
 
     /** Classes of other rules, compiled into the package of the plain rule, with its note. */
@@ -123,20 +123,19 @@ class LayerLoaderTest {
                         stale.drl().replace(stale.packageName(), right.packageName()));
         TreeMap<String, byte[]> files = new TreeMap<>(LayerFiles.of(wrong, new ModelCompiler()));
         String note = LayerFiles.note(right);
-        String model = new String(files.get(note), StandardCharsets.US_ASCII).lines().toList().get(0);
+        String model =
+                new String(files.get(note), StandardCharsets.US_ASCII).lines().toList().get(0);
         files.put(note, (model + "\n" + right.drl()).getBytes(StandardCharsets.US_ASCII));
         assertFault("not what the rule files say", rules, files);
     }
 
     private static void assertFault(String says, List<Rule> rules, Map<String, byte[]> files) {
-        EngineFault fault =
-                assertThrows(EngineFault.class, () -> loader(files).load(rules));
+        EngineFault fault = assertThrows(EngineFault.class, () -> loader(files).load(rules));
         assertTrue(String.valueOf(fault.getMessage()).contains(says), fault::getMessage);
     }
 
     private static LayerLoader loader(Map<String, byte[]> files) {
-        ClassLoader classes =
-                LayerFiles.loader(files, LayerLoaderTest.class.getClassLoader());
+        ClassLoader classes = LayerFiles.loader(files, LayerLoaderTest.class.getClassLoader());
         return new LayerLoader(
                 new ClassLoader(classes) {
                     @Override

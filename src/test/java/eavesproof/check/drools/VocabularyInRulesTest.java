@@ -37,8 +37,10 @@ class VocabularyInRulesTest {
             texts.add(rule(subject, always).replace("\"\n@", " too\"\n@"));
         }
         assertTrue(circumstances.size() > Vocabulary.kinds().size() / 2);
-        List<Facts.Fact> facts = Vocabulary.kinds().stream().map(VocabularyInRulesTest::fact).toList();
-        List<Match> matches = DroolsEngine.of(Books.of(texts.toArray(String[]::new))).matches(facts);
+        List<Facts.Fact> facts =
+                Vocabulary.kinds().stream().map(VocabularyInRulesTest::fact).toList();
+        List<Match> matches =
+                DroolsEngine.of(Books.of(texts.toArray(String[]::new))).matches(facts);
         TreeSet<String> judged =
                 matches.stream()
                         .map(match -> match.subject().getClass().getSimpleName())
@@ -53,13 +55,22 @@ class VocabularyInRulesTest {
 
     private static String rule(FactKind subject, FactKind circumstance) {
         String keys =
-                subject.keys().stream().map(key -> "$" + key + " : " + key).collect(Collectors.joining(", "));
+                subject.keys().stream()
+                        .map(key -> "$" + key + " : " + key)
+                        .collect(Collectors.joining(", "));
         String joins =
-                circumstance.keys().stream().map(key -> key + " == $" + key).collect(Collectors.joining(", "));
+                circumstance.keys().stream()
+                        .map(key -> key + " == $" + key)
+                        .collect(Collectors.joining(", "));
         String condition =
                 circumstance.isNumber()
-                        ? "$n : " + circumstance.measure() + ", " + circumstance.measure() + " >= 1, "
-                                + circumstance.measure() + " < 1.5"
+                        ? "$n : "
+                                + circumstance.measure()
+                                + ", "
+                                + circumstance.measure()
+                                + " >= 1, "
+                                + circumstance.measure()
+                                + " < 1.5"
                         : circumstance.measure() + " == \"" + circumstance.words().get(0) + "\"";
         String kind =
                 circumstance.name().equals("GutterKind") || subject.name().equals("GutterKind")
@@ -70,7 +81,16 @@ class VocabularyInRulesTest {
                         ? "atMost($it, 5, \"" + subject.unit().orElseThrow().symbol() + "\")"
                         : "oneOf($it, \"" + subject.words().get(0) + "\")";
         return "rule \"%s with %s\"\n@topic(\"a\") @says(\"b\") @source(\"practice\")\nwhen\n  $it : %s(%s)\n%s  %s(%s, %s)\nthen\n  require.%s;\nend\n"
-                .formatted(subject.name(), circumstance.name(), subject.name(), keys, kind, circumstance.name(), joins, condition, demand);
+                .formatted(
+                        subject.name(),
+                        circumstance.name(),
+                        subject.name(),
+                        keys,
+                        kind,
+                        circumstance.name(),
+                        joins,
+                        condition,
+                        demand);
     }
 
     private static Facts.Fact fact(FactKind kind) {
