@@ -38,7 +38,8 @@ final class Session {
         try {
             return task.get(longestMillis, TimeUnit.MILLISECONDS);
         } catch (ExecutionException e) {
-            throw new EngineFault("the rules stopped with an error", e.getCause());
+            Throwable cause = e.getCause();
+            throw new EngineFault("the rules stopped with an error", cause == null ? e : cause);
         } catch (TimeoutException e) {
             task.cancel(true);
             throw new EngineFault("the rules took longer than " + longestMillis + " ms", e);
