@@ -1,0 +1,78 @@
+package eavesproof.drawing;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** What the bundled faces can print, and how wide it comes out. */
+public final class Lettering {
+    /** 1 pt = 1/72 in, as in PDF and CSS. */
+    public static final double MM_PER_PT = 25.4 / 72;
+
+    private static final int REPLACEMENT = 0xFFFD;
+    private static final Map<Face, Glyphs> GLYPHS = new EnumMap<>(Face.class);
+
+    static {
+        for (Face face : Face.values()) {
+            GLYPHS.put(face, new Glyphs(face.bytes()));
+        }
+    }
+
+    private Lettering() {}
+
+    /** A piece of text that one face can set. */
+    record Piece(Face face, String text, double widthMm) {}
+
+    /** How wide the text comes out on paper; no kerning and no ligatures, as the pens set it. */
+    public static double widthMm(String text, double sizePt, Weight weight) {
+        return pieces(text, sizePt, weight).stream().mapToDouble(Piece::widthMm).sum();
+    }
+
+    /** The characters of the text that no bundled face can print, as code points. */
+    public static SortedSet<Integer> missing(CharSequence text) {
+        SortedSet<Integer> missing = new TreeSet<>();
+        text.codePoints()
+                .filter(c -> !isLayout(c) && !canPrint(Face.REGULAR, c) && !canPrint(Face.FALLBACK, c))
+                .forEach(missing::add);
+        return missing;
+    }
+
+    /** The text cut where the face changes; what no face has becomes the replacement character. */
+    static List<Piece> pieces(String text, double sizePt, Weight weight) {
+        List<Piece> pieces = new ArrayList<>();
+        StringBuilder run = new StringBuilder();
+        Face current = weight.face();
+        double em = 0;
+        for (int c : text.codePoints().toArray()) {
+            Face face = canPrint(weight.face(), c) ? weight.face() : Face.FALLBACK;
+            int printed = canPrint(face, c) ? c : isLayout(c) ? ' ' : REPLACEMENT;
+            if (face != current && !run.isEmpty()) {
+                pieces.add(new Piece(current, run.toString(), em * sizePt * MM_PER_PT));
+                run.setLength(0);
+                em = 0;
+            }
+            current = face;
+            run.appendCodePoint(printed);
+            em += GLYPHS.get(face).advanceEm(printed);
+        }
+        if (!run.isEmpty()) {
+            pieces.add(new Piece(current, run.toString(), em * sizePt * MM_PER_PT));
+        }
+        return pieces;
+    }
+
+    /** Controls and formatting characters are never printed, whatever glyph a font has for them. */
+    private static boolean canPrint(Face face, int codePoint) {
+        int type = Character.getType(codePoint);
+        return type != Character.CONTROL
+                && type != Character.FORMAT
+                && GLYPHS.get(face).advanceEm(codePoint) >= 0;
+    }
+
+    private static boolean isLayout(int codePoint) {
+        return codePoint == '\n' || codePoint == '\r' || codePoint == '\t' || codePoint == 0xAD;
+    }
+}
