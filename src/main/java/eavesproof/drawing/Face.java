@@ -22,7 +22,7 @@ public enum Face {
     public byte[] bytes() {
         try (InputStream in = Face.class.getResourceAsStream("/eavesproof/fonts/" + file)) {
             if (in == null) {
-                throw new IllegalStateException("the font " + file + " is not in the program's jar");
+                throw new IllegalStateException("the font " + file + " is not in the program");
             }
             return in.readAllBytes();
         } catch (IOException e) {

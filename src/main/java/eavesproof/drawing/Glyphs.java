@@ -2,8 +2,6 @@ package eavesproof.drawing;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * Which characters a face has and how far each one advances, read from the tables cmap (format 12),
@@ -22,11 +20,10 @@ final class Glyphs {
 
     Glyphs(byte[] file) {
         font = ByteBuffer.wrap(file);
-        Map<String, Integer> tables = tables();
-        unitsPerEm = unsigned(tables.get("head") + 18);
-        advanceCount = unsigned(tables.get("hhea") + 34);
-        advances = tables.get("hmtx");
-        int map = characterMap(tables.get("cmap"));
+        unitsPerEm = unsigned(table("head") + 18);
+        advanceCount = unsigned(table("hhea") + 34);
+        advances = table("hmtx");
+        int map = characterMap(table("cmap"));
         groupCount = font.getInt(map + 12);
         groups = map + 16;
     }
@@ -57,15 +54,16 @@ final class Glyphs {
         return 0;
     }
 
-    private Map<String, Integer> tables() {
-        Map<String, Integer> offsets = new HashMap<>();
+    private int table(String tag) {
         int count = unsigned(4);
-        for (int i = 0; i < count; i++) {
-            byte[] tag = new byte[4];
-            font.get(12 + 16 * i, tag);
-            offsets.put(new String(tag, StandardCharsets.US_ASCII), font.getInt(12 + 16 * i + 8));
+        for (int entry = 12; entry < 12 + 16 * count; entry += 16) {
+            byte[] name = new byte[4];
+            font.get(entry, name);
+            if (new String(name, StandardCharsets.US_ASCII).equals(tag)) {
+                return font.getInt(entry + 8);
+            }
         }
-        return offsets;
+        throw new IllegalStateException("a bundled font has no table " + tag);
     }
 
     private int characterMap(int cmap) {

@@ -24,9 +24,10 @@ final class Hatch {
             double y = n * gap;
             double[] crossings = crossings(turned, y);
             for (int i = 0; i + 1 < crossings.length; i += 2) {
-                rules.add(new Rule(
-                        turn(new Point(crossings[i], y), cos, sin),
-                        turn(new Point(crossings[i + 1], y), cos, sin)));
+                rules.add(
+                        new Rule(
+                                turn(new Point(crossings[i], y), cos, sin),
+                                turn(new Point(crossings[i + 1], y), cos, sin)));
             }
         }
         return rules;
@@ -38,7 +39,7 @@ final class Hatch {
             Point a = outline.get(i);
             Point b = outline.get((i + 1) % outline.size());
             // Half open, so that a corner on the line counts once.
-            if (a.yMm() <= y != b.yMm() <= y) {
+            if ((a.yMm() <= y) != (b.yMm() <= y)) {
                 found.add(a.xMm() + (y - a.yMm()) / (b.yMm() - a.yMm()) * (b.xMm() - a.xMm()));
             }
         }

@@ -45,7 +45,8 @@ public final class Java2DPen {
         } else if (mark instanceof Mark.Circle circle) {
             double r = circle.radiusMm();
             Shape outline =
-                    new Ellipse2D.Double(circle.centre().xMm() - r, circle.centre().yMm() - r, 2 * r, 2 * r);
+                    new Ellipse2D.Double(
+                            circle.centre().xMm() - r, circle.centre().yMm() - r, 2 * r, 2 * r);
             fill(outline, circle.fill());
             draw(outline, circle.edge());
         } else if (mark instanceof Mark.Words words) {
@@ -55,7 +56,8 @@ public final class Java2DPen {
 
     private void rule(Hatch.Rule rule) {
         draw(
-                new Line2D.Double(rule.from().xMm(), rule.from().yMm(), rule.to().xMm(), rule.to().yMm()),
+                new Line2D.Double(
+                        rule.from().xMm(), rule.from().yMm(), rule.to().xMm(), rule.to().yMm()),
                 Line.FINE);
     }
 
@@ -81,8 +83,10 @@ public final class Java2DPen {
         paper.rotate(StrictMath.toRadians(-words.turnDeg()));
         paper.setColor(Color.BLACK);
         double x = -words.anchor().share() * words.widthMm();
-        for (Lettering.Piece piece : Lettering.pieces(words.text(), words.sizePt(), words.weight())) {
-            paper.setFont(font(piece.face()).deriveFont((float) (words.sizePt() * Lettering.MM_PER_PT)));
+        for (Lettering.Piece piece :
+                Lettering.pieces(words.text(), words.sizePt(), words.weight())) {
+            paper.setFont(
+                    font(piece.face()).deriveFont((float) (words.sizePt() * Lettering.MM_PER_PT)));
             paper.drawString(piece.text(), (float) x, 0f);
             x += piece.widthMm();
         }
@@ -107,7 +111,8 @@ public final class Java2DPen {
         float width = (float) line.widthMm();
         return dashes.length == 0
                 ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER)
-                : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);
+                : new BasicStroke(
+                        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);
     }
 
     private static Font font(Face face) {

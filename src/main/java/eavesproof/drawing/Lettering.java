@@ -1,10 +1,10 @@
 package eavesproof.drawing;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.TreeSet;
 
 /** What the bundled faces can print, and how wide it comes out. */
@@ -13,13 +13,12 @@ public final class Lettering {
     public static final double MM_PER_PT = 25.4 / 72;
 
     private static final int REPLACEMENT = 0xFFFD;
-    private static final Map<Face, Glyphs> GLYPHS = new EnumMap<>(Face.class);
 
-    static {
-        for (Face face : Face.values()) {
-            GLYPHS.put(face, new Glyphs(face.bytes()));
-        }
-    }
+    private static final Map<Face, Glyphs> GLYPHS =
+            Map.of(
+                    Face.REGULAR, new Glyphs(Face.REGULAR.bytes()),
+                    Face.STRONG, new Glyphs(Face.STRONG.bytes()),
+                    Face.FALLBACK, new Glyphs(Face.FALLBACK.bytes()));
 
     private Lettering() {}
 
@@ -32,10 +31,14 @@ public final class Lettering {
     }
 
     /** The characters of the text that no bundled face can print, as code points. */
-    public static SortedSet<Integer> missing(CharSequence text) {
-        SortedSet<Integer> missing = new TreeSet<>();
+    public static NavigableSet<Integer> missing(CharSequence text) {
+        NavigableSet<Integer> missing = new TreeSet<>();
         text.codePoints()
-                .filter(c -> !isLayout(c) && !canPrint(Face.REGULAR, c) && !canPrint(Face.FALLBACK, c))
+                .filter(
+                        c ->
+                                !isLayout(c)
+                                        && !canPrint(Face.REGULAR, c)
+                                        && !canPrint(Face.FALLBACK, c))
                 .forEach(missing::add);
         return missing;
     }
@@ -56,7 +59,7 @@ public final class Lettering {
             }
             current = face;
             run.appendCodePoint(printed);
-            em += GLYPHS.get(face).advanceEm(printed);
+            em += glyphs(face).advanceEm(printed);
         }
         if (!run.isEmpty()) {
             pieces.add(new Piece(current, run.toString(), em * sizePt * MM_PER_PT));
@@ -69,7 +72,11 @@ public final class Lettering {
         int type = Character.getType(codePoint);
         return type != Character.CONTROL
                 && type != Character.FORMAT
-                && GLYPHS.get(face).advanceEm(codePoint) >= 0;
+                && glyphs(face).advanceEm(codePoint) >= 0;
+    }
+
+    private static Glyphs glyphs(Face face) {
+        return Objects.requireNonNull(GLYPHS.get(face), "no drawing is lettered in that face");
     }
 
     private static boolean isLayout(int codePoint) {

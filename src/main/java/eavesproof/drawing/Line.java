@@ -15,18 +15,16 @@ public enum Line {
     /** What the eye should find first. */
     HEAVY(0.8),
     /** What is hidden, planned or allowed. */
-    DASHED(0.42, 2.2, 1.3),
+    DASHED(0.42),
     /** What is assumed or not recorded. */
-    DOTTED(0.5, 0.5, 1.1),
+    DOTTED(0.5),
     /** Datum and centre lines. */
-    CHAIN(0.3, 4.5, 1, 0.6, 1);
+    CHAIN(0.3);
 
     private final double widthMm;
-    private final List<Double> dashesMm;
 
-    Line(double widthMm, Double... dashesMm) {
+    Line(double widthMm) {
         this.widthMm = widthMm;
-        this.dashesMm = List.of(dashesMm);
     }
 
     public double widthMm() {
@@ -35,6 +33,11 @@ public enum Line {
 
     /** Lengths of stroke and gap in turn; empty for an unbroken line. */
     public List<Double> dashesMm() {
-        return dashesMm;
+        return switch (this) {
+            case NONE, FINE, PLAIN, HEAVY -> List.of();
+            case DASHED -> List.of(2.2, 1.3);
+            case DOTTED -> List.of(0.5, 1.1);
+            case CHAIN -> List.of(4.5, 1.0, 0.6, 1.0);
+        };
     }
 }

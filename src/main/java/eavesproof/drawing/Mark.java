@@ -17,7 +17,8 @@ public sealed interface Mark {
             }
         }
 
-        public static Stroke between(double x1Mm, double y1Mm, double x2Mm, double y2Mm, Line line) {
+        public static Stroke between(
+                double x1Mm, double y1Mm, double x2Mm, double y2Mm, Line line) {
             return new Stroke(List.of(new Point(x1Mm, y1Mm), new Point(x2Mm, y2Mm)), line);
         }
     }
@@ -27,11 +28,13 @@ public sealed interface Mark {
         public Area {
             outline = List.copyOf(outline);
             if (outline.size() < 3) {
-                throw new IllegalArgumentException("an area needs three points, not " + outline.size());
+                throw new IllegalArgumentException(
+                        "an area needs three points, not " + outline.size());
             }
         }
 
-        public static Area box(double xMm, double yMm, double widthMm, double heightMm, Fill fill, Line edge) {
+        public static Area box(
+                double xMm, double yMm, double widthMm, double heightMm, Fill fill, Line edge) {
             return new Area(
                     List.of(
                             new Point(xMm, yMm),
@@ -42,7 +45,10 @@ public sealed interface Mark {
                     edge);
         }
 
-        /** A slender solid head whose tip lies at {@code tip} and which points away from {@code from}. */
+        /**
+         * A slender solid head whose tip lies at {@code tip} and which points away from {@code
+         * from}.
+         */
         public static Area arrowHead(Point from, Point tip, double lengthMm) {
             double dx = tip.xMm() - from.xMm();
             double dy = tip.yMm() - from.yMm();
@@ -67,7 +73,8 @@ public sealed interface Mark {
     record Circle(Point centre, double radiusMm, Fill fill, Line edge) implements Mark {
         public Circle {
             if (!(radiusMm > 0) || !Double.isFinite(radiusMm)) {
-                throw new IllegalArgumentException("a circle needs a radius above 0, not " + radiusMm);
+                throw new IllegalArgumentException(
+                        "a circle needs a radius above 0, not " + radiusMm);
             }
             if (fill.isRuled()) {
                 throw new IllegalArgumentException("a circle cannot be filled with " + fill);
@@ -80,14 +87,16 @@ public sealed interface Mark {
             implements Mark {
         public Words {
             if (!(sizePt >= 5) || !(sizePt <= 100)) {
-                throw new IllegalArgumentException("lettering is from 5 pt to 100 pt, not " + sizePt);
+                throw new IllegalArgumentException(
+                        "lettering is from 5 pt to 100 pt, not " + sizePt);
             }
             if (!Double.isFinite(turnDeg)) {
                 throw new IllegalArgumentException("words cannot be turned by " + turnDeg);
             }
         }
 
-        public static Words level(double xMm, double yMm, String text, Anchor anchor, double sizePt) {
+        public static Words level(
+                double xMm, double yMm, String text, Anchor anchor, double sizePt) {
             return new Words(new Point(xMm, yMm), text, anchor, sizePt, Weight.REGULAR, 0);
         }
 
@@ -105,7 +114,11 @@ public sealed interface Mark {
             double right = left + widthMm() + 2 * clearMm;
             double top = -0.75 * em - clearMm;
             double bottom = 0.25 * em + clearMm;
-            return List.of(turned(left, top), turned(right, top), turned(right, bottom), turned(left, bottom));
+            return List.of(
+                    turned(left, top),
+                    turned(right, top),
+                    turned(right, bottom),
+                    turned(left, bottom));
         }
 
         private Point turned(double x, double y) {

@@ -4,7 +4,8 @@ package eavesproof.drawing;
 public record Point(double xMm, double yMm) {
     public Point {
         if (!Double.isFinite(xMm) || !Double.isFinite(yMm)) {
-            throw new IllegalArgumentException("a point needs two finite numbers, not " + xMm + ", " + yMm);
+            throw new IllegalArgumentException(
+                    "a point needs two finite numbers, not " + xMm + ", " + yMm);
         }
     }
 }

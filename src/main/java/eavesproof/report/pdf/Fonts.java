@@ -1,0 +1,87 @@
+package eavesproof.report.pdf;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import eavesproof.drawing.Face;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+
+/**
+ * The bundled faces, parsed once. A parsed font is not safe between threads, so neither is this.
+ *
+ * <p>Ligatures are off: PDFBox would draw them, the glyph for "ft" has no Unicode value of its own,
+ * and "left" would be copied out of the file as "le" (ISO 14289-1, 7.21.7).
+ */
+final class Fonts {
+    /** The generic names too, since a style sheet that asks for one must not find nothing. */
+    private static final List<String> FAMILIES =
+            List.of("Source Sans 3", "sans-serif", "serif", "monospace");
+
+    private final Map<Face, TrueTypeFont> parsed = new EnumMap<>(Face.class);
+
+    void register(PdfRendererBuilder builder, PDDocument document) {
+        PDFontSupplier regular = supplier(Face.REGULAR, document);
+        PDFontSupplier strong = supplier(Face.STRONG, document);
+        PDFontSupplier italic = supplier(Face.ITALIC, document);
+        for (String family : FAMILIES) {
+            builder.useFont(regular, family, 400, FontStyle.NORMAL, true);
+            builder.useFont(strong, family, 600, FontStyle.NORMAL, true);
+            builder.useFont(italic, family, 400, FontStyle.ITALIC, true);
+        }
+        // Java2D knows the heavier face as a family of its own.
+        builder.useFont(strong, "Source Sans 3 SemiBold", 400, FontStyle.NORMAL, true);
+        builder.useFont(
+                supplier(Face.FALLBACK, document), "DejaVu Sans", 400, FontStyle.NORMAL, true);
+    }
+
+    private PDFontSupplier supplier(Face face, PDDocument document) {
+        return new Embedded(document, parsed.computeIfAbsent(face, Fonts::parse));
+    }
+
+    private static TrueTypeFont parse(Face face) {
+        try {
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(face.bytes()));
+            font.setEnableGsub(false);
+            return font;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Embeds the face in the document when it is first asked for, and once. */
+    private static final class Embedded extends PDFontSupplier {
+        private final PDDocument document;
+        private final TrueTypeFont font;
+        private @org.jspecify.annotations.Nullable PDFont embedded;
+
+        Embedded(PDDocument document, TrueTypeFont font) {
+            super(null);
+            this.document = document;
+            this.font = font;
+        }
+
+        @Override
+        public PDFont supply() {
+            PDFont known = embedded;
+            if (known == null) {
+                try {
+                    known = PDType0Font.load(document, font, true);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+                embedded = known;
+            }
+            return known;
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package eavesproof.report.pdf;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.PageSizeUnits;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.util.XRLog;
+import eavesproof.report.LayoutTrouble;
+import eavesproof.report.Manuscript;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+
+/**
+ * Makes a PDF of a manuscript: PDF/A-3a and PDF/UA-1, the same bytes for the same manuscript. One
+ * writer serves one thread; it keeps its fonts from one document to the next.
+ */
+public final class PdfWriter {
+    static {
+        // Otherwise the layout talks on the standard error stream.
+        XRLog.setLoggingEnabled(false);
+        System.setProperty("java.awt.headless", "true");
+    }
+
+    private final Fonts fonts = new Fonts();
+
+    public byte[] write(Manuscript manuscript) throws LayoutTrouble {
+        return write(manuscript, LastTouch.NONE);
+    }
+
+    byte[] write(Manuscript manuscript, LastTouch touch) throws LayoutTrouble {
+        Document text = XhtmlReader.read(manuscript);
+        Gate gate = new Gate(text);
+        try (PDDocument target = new PDDocument();
+                PdfBoxRenderer renderer =
+                        builder(text, manuscript, gate, target).buildPdfRenderer();
+                PDDocument document = renderer.createPDFKeepOpen()) {
+            if (!gate.refused().isEmpty()) {
+                throw new LayoutTrouble(
+                        XhtmlReader.PAGE,
+                        "asks for "
+                                + String.join(", ", gate.refused())
+                                + "; a report takes nothing from outside");
+            }
+            Archiving.finish(document, manuscript);
+            touch.apply(
+                    document,
+                    id -> renderer.findPagePositionsByID(Pattern.compile(Pattern.quote(id))));
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private PdfRendererBuilder builder(
+            Document text, Manuscript manuscript, Gate gate, PDDocument target) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.withW3cDocument(text, null);
+        builder.usePDDocument(target);
+        builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
+        builder.usePdfUaAccessibility(true);
+        builder.withProducer(manuscript.about().program());
+        builder.useDefaultPageSize(
+                (float) manuscript.paper().widthMm(),
+                (float) manuscript.paper().heightMm(),
+                PageSizeUnits.MM);
+        builder.useObjectDrawerFactory(new DrawingPlaces(manuscript.drawings()));
+        fonts.register(builder, target);
+        gate.close(builder);
+        return builder;
+    }
+}
