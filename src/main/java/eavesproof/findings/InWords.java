@@ -57,7 +57,8 @@ public final class InWords {
                     + number(number.value(), number.unit())
                     + (converted ? " (" + written + ")" : "");
         }
-        return String.join(" or ", ((Finding.WordLimit) limit).words());
+        List<String> words = ((Finding.WordLimit) limit).words();
+        return (words.size() == 1 ? "must be " : "one of ") + String.join(", ", words);
     }
 
     /** How far inside or outside the limit the value lies; empty where that is no number. */

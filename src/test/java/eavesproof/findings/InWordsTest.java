@@ -78,8 +78,9 @@ class InWordsTest {
         assertEquals(
                 "at least 2", InWords.limit(new Finding.NumberLimit(false, 2, Unit.COUNT, "2")));
         assertEquals(
-                "kerb or soakaway",
+                "one of kerb, soakaway",
                 InWords.limit(new Finding.WordLimit(List.of("kerb", "soakaway"))));
+        assertEquals("must be no", InWords.limit(new Finding.WordLimit(List.of("no"))));
     }
 
     @Test

@@ -1,60 +1,104 @@
 package eavesproof.app.cli;
 
+import eavesproof.app.Program;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.DefaultParser;
-import org.apache.commons.cli.Options;
-import org.apache.commons.cli.ParseException;
+import java.util.stream.Collectors;
 
 /** The door of the program: what was typed goes in, an exit code comes out. */
 public final class Main {
-
     private static final int ALL_IS_WELL = 0;
-    private static final int WRONG_USE = 64;
 
-    private static final Options OPTIONS =
-            new Options()
-                    .addOption(null, "version", false, "print the version")
-                    .addOption("h", "help", false, "print what can be asked");
+    private final List<Command> commands;
+    private final Manual manual;
+    private final Surroundings here;
 
-    private static final String USAGE = "usage: eavesproof --version | --help";
-
-    private Main() {}
-
-    public static void main(String[] arguments) {
-        System.exit(run(arguments, System.out, System.err));
+    Main(List<Command> commands, Surroundings here) {
+        this.commands = commands;
+        this.manual = new Manual(commands);
+        this.here = here;
     }
 
-    static int run(String[] arguments, PrintStream results, PrintStream messages) {
+    public static void main(String[] typed) {
+        // Java's own streams may have another idea of how letters are written.
+        PrintStream results =
+                new PrintStream(
+                        new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        PrintStream messages =
+                new PrintStream(
+                        new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        Path home = Path.of(System.getProperty("eavesproof.home", "."));
+        Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
+        List<Command> commands = List.of();
+        System.exit(new Main(commands, here).run(List.of(typed)));
+    }
+
+    /** The one place where trouble ends. */
+    int run(List<String> typed) {
+        Trouble trouble = new Trouble(here.messages());
+        String usage = "eavesproof help tells what can be asked";
         try {
-            CommandLine asked = new DefaultParser().parse(OPTIONS, arguments);
-            if (!asked.getArgList().isEmpty()) {
-                return wrongUse("no such command: " + asked.getArgList().get(0), messages);
+            String first = typed.isEmpty() ? "" : typed.get(0);
+            Optional<Command> named = named(first);
+            if (named.isPresent()) {
+                usage = Manual.usage(named.get());
+                return run(named.get(), typed.subList(1, typed.size()));
             }
-            if (asked.hasOption("version")) {
-                results.println("eavesproof " + version());
-                return ALL_IS_WELL;
-            }
-            if (asked.hasOption("help")) {
-                results.println(USAGE);
-                return ALL_IS_WELL;
-            }
-            return wrongUse("nothing was asked", messages);
-        } catch (ParseException e) {
-            return wrongUse(String.valueOf(e.getMessage()), messages);
+            here.show(answer(first, typed));
+            return ALL_IS_WELL;
+        } catch (WrongUse e) {
+            return trouble.wrongUse(e, usage);
+        } catch (BadInput e) {
+            return trouble.badInput(e);
+        } catch (IOException e) {
+            return trouble.files(e);
+        } catch (RuntimeException | Error e) {
+            return trouble.fault(e, here.trace() || typed.contains(Flag.TRACE.typed()));
         }
     }
 
-    private static int wrongUse(String why, PrintStream messages) {
-        messages.println("eavesproof: " + why);
-        messages.println(USAGE);
-        return WRONG_USE;
+    private int run(Command command, List<String> typed) throws WrongUse, BadInput, IOException {
+        Asked asked = Asked.of(Manual.flags(command), typed);
+        if (asked.has(Flag.HELP)) {
+            here.show(manual.of(command));
+            return ALL_IS_WELL;
+        }
+        return command.run(asked, here);
     }
 
-    /** The manifest of the jar carries the version; classes run from a folder have none. */
-    private static String version() {
-        return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-                .orElse("unpackaged");
+    /** What is asked about the program itself. */
+    private String answer(String first, List<String> typed) throws WrongUse {
+        switch (first) {
+            case "" -> throw new WrongUse("nothing was asked");
+            case "--version" -> {
+                return Program.nameAndVersion() + "\n";
+            }
+            case "help", "--help", "-h" -> {
+                return typed.size() > 1 ? manual.of(known(typed.get(1))) : manual.all();
+            }
+            default -> throw noSuch(first);
+        }
+    }
+
+    private Command known(String name) throws WrongUse {
+        return named(name).orElseThrow(() -> noSuch(name));
+    }
+
+    private Optional<Command> named(String name) {
+        return commands.stream().filter(command -> command.name().equals(name)).findFirst();
+    }
+
+    private WrongUse noSuch(String name) {
+        return new WrongUse(
+                "there is no command "
+                        + name
+                        + "; there are "
+                        + commands.stream().map(Command::name).collect(Collectors.joining(", ")));
     }
 }

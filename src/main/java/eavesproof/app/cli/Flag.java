@@ -1,0 +1,27 @@
+package eavesproof.app.cli;
+
+/**
+ * An option of a command.
+ *
+ * @param letter a short form; empty where there is none
+ * @param argument what follows it, as the manual calls it; empty where nothing does
+ * @param says what it is for
+ */
+record Flag(String letter, String name, String argument, String says) {
+    static final Flag RULES =
+            new Flag(
+                    "",
+                    "rules",
+                    "NAME|FOLDER",
+                    "the rule set to hold it against, in place of the one that the record names");
+    static final Flag FORCE = new Flag("", "force", "", "replace a file that is there already");
+    static final Flag HELP = new Flag("h", "help", "", "say what this command does");
+    static final Flag TRACE =
+            new Flag("", "trace", "", "if the program fails, show where in the program");
+
+    /** As it is typed: --rules NAME|FOLDER. */
+    String typed() {
+        return (letter.isEmpty() ? "--" + name : "-" + letter)
+                + (argument.isEmpty() ? "" : " " + argument);
+    }
+}

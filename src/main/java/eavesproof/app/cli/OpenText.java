@@ -1,0 +1,126 @@
+package eavesproof.app.cli;
+
+import eavesproof.app.cli.Page.Look;
+import eavesproof.check.Coverage;
+import eavesproof.findings.Digest;
+import eavesproof.findings.Digest.Held;
+import eavesproof.findings.Digest.Shared;
+import eavesproof.findings.Finding;
+import eavesproof.findings.InWords;
+import eavesproof.quantity.Decimals;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * What somebody must do something about: what is missed, too close, missing or spoken of nowhere.
+ */
+final class OpenText {
+    private static final int TEXT = 2;
+    private static final int UNDER = 4;
+    private static final int DEEP = 6;
+
+    /** More requirements than these behind one gap are named and not written out. */
+    private static final int WRITTEN_OUT = 3;
+
+    private static final int PLACES_SHOWN = 2;
+
+    /** A probability that would be printed as none or as certain says nothing. */
+    private static final double SURE = 0.999;
+
+    private final Page page;
+
+    private OpenText(Page page) {
+        this.page = page;
+    }
+
+    static void write(Page page, Digest digest, List<Coverage.Uncovered> uncovered) {
+        OpenText text = new OpenText(page);
+        text.againstLimits("DOES NOT COMPLY", Look.ALARM, digest.doesNotComply());
+        text.againstLimits("TOO CLOSE TO CALL", Look.STRONG, digest.tooClose());
+        text.notRecorded(digest.notRecorded());
+        text.silence(uncovered);
+    }
+
+    private void againstLimits(String title, Look look, List<Held> requirements) {
+        for (Held held : requirements) {
+            page.gap();
+            if (held.equals(requirements.get(0))) {
+                page.say(0, look, title);
+            }
+            page.say(TEXT, Look.STRONG, held.says());
+            page.say(TEXT, Look.FAINT, InWords.source(held.source()));
+            held.findings().forEach(this::againstLimit);
+        }
+    }
+
+    private void againstLimit(Finding finding) {
+        page.lead(
+                UNDER, DEEP, Look.PLAIN, InWords.place(finding.place()), Values.verdictIn(finding));
+        page.say(DEEP, Values.behind(finding));
+        finding.probability()
+                .filter(p -> p > 1 - SURE && p < SURE)
+                .ifPresent(
+                        p ->
+                                page.say(
+                                        DEEP,
+                                        "meets the limit with a probability of "
+                                                + Decimals.plain(100 * p, 1)
+                                                + " %"));
+        because(DEEP, finding.because());
+        finding.remedy().ifPresent(remedy -> page.say(DEEP, remedy));
+    }
+
+    private void notRecorded(List<Shared> gaps) {
+        for (Shared gap : gaps) {
+            page.gap();
+            if (gap.equals(gaps.get(0))) {
+                page.say(0, Look.STRONG, "NOT RECORDED");
+            }
+            page.lead(
+                    TEXT,
+                    UNDER,
+                    Look.STRONG,
+                    String.join("; ", gap.because()),
+                    "leaves " + InWords.count(gap.places(), "check") + " open");
+            if (gap.requirements().size() > WRITTEN_OUT) {
+                page.say(UNDER, Values.names(gap));
+            } else {
+                gap.requirements().forEach(this::leftOpen);
+            }
+        }
+    }
+
+    private void leftOpen(Held held) {
+        page.say(UNDER, held.says());
+        int more = held.findings().size() - PLACES_SHOWN;
+        page.say(
+                DEEP,
+                held.findings().stream()
+                                .limit(PLACES_SHOWN)
+                                .map(OpenText::openAt)
+                                .collect(Collectors.joining("; "))
+                        + (more > 0 ? "; and " + InWords.count(more, "more place") : ""));
+        page.say(DEEP, Look.FAINT, InWords.source(held.source()));
+    }
+
+    private static String openAt(Finding finding) {
+        String place = InWords.place(finding.place());
+        return finding.measured().isEmpty() ? place : place + ": " + Values.all(finding);
+    }
+
+    private void silence(List<Coverage.Uncovered> uncovered) {
+        if (!uncovered.isEmpty()) {
+            page.gap().say(0, Look.STRONG, "NO RULE SPEAKS OF");
+        }
+        for (Coverage.Uncovered silent : uncovered) {
+            page.say(TEXT, silent.kind().title() + ": " + InWords.place(silent));
+            because(UNDER, silent.why());
+        }
+    }
+
+    private void because(int indent, List<String> because) {
+        if (!because.isEmpty()) {
+            page.say(indent, "because " + String.join("; ", because));
+        }
+    }
+}
