@@ -3,9 +3,16 @@ package eavesproof.exchange;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What is wrong with a text that is no JSON. */
 final class BrokenText {
+    /** Where Jackson repeats where an object began, which says nothing of this place. */
+    private static final Pattern START_MARKER = Pattern.compile(" \\(start marker.*");
+
+    private static final Pattern UNEXPECTED = Pattern.compile("^Unexpected character \\('(.)'");
+
     private BrokenText() {}
 
     /**
@@ -17,10 +24,10 @@ final class BrokenText {
         if (broken instanceof StreamConstraintsException) {
             return at(place, "a text nested too deep", "a record");
         }
-        String said = broken.getOriginalMessage();
-        int remark = said.indexOf(" (start marker");
-        String short_ = remark < 0 ? said : said.substring(0, remark);
-        return at(place, letter(text, place), "well-formed JSON: " + Shown.plain(short_));
+        String said = START_MARKER.matcher(broken.getOriginalMessage()).replaceAll("");
+        Matcher named = UNEXPECTED.matcher(said);
+        String found = named.find() ? Shown.quoted(named.group(1)) : letter(text, place);
+        return at(place, found, "well-formed JSON: " + Shown.plain(said));
     }
 
     private static RecordProblem at(JsonLocation place, String found, String expected) {

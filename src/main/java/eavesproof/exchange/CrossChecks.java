@@ -1,8 +1,10 @@
 package eavesproof.exchange;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +32,7 @@ final class CrossChecks {
         if (dates != null) {
             checks.order(dates, "work_began", "work_ended");
         }
+        job.items("runs").forEach(run -> checks.outletsHaveTheirOwnIds(run, job.items("way")));
         InstrumentChecks.check(job, problems);
         WayChecks.check(job, problems);
     }
@@ -57,6 +60,24 @@ final class CrossChecks {
         Found fascia = straight.at("fascia");
         if (fascia != null) {
             upwards(fascia, "begins_mm", "ends_mm");
+        }
+    }
+
+    /** An outlet may support its run too, and then stands beside brackets under its id. */
+    private void outletsHaveTheirOwnIds(Found run, List<Found> way) {
+        Set<String> straights = new HashSet<>();
+        Set<String> taken = new HashSet<>();
+        for (Found straight : run.items("straights")) {
+            straights.add(straight.text("id"));
+            for (String key : List.of("brackets", "fittings", "joints", "keep_clear")) {
+                straight.items(key).forEach(on -> taken.add(on.text("id")));
+            }
+        }
+        for (Found part : way) {
+            Found id = part.at("id");
+            if (id != null && taken.contains(id.value()) && straights.contains(part.text("on"))) {
+                Names.again(id, problems);
+            }
         }
     }
 

@@ -87,7 +87,7 @@ public final class JobSchema {
         Map<String, Object> schema = new LinkedHashMap<>();
         if (shape instanceof Leaf leaf) {
             schema.put("type", leaf.type());
-            schema.putAll(leaf.asks());
+            schema.putAll(asks(leaf));
         } else if (shape instanceof ListOf list) {
             schema.put("type", "array");
             schema.put("maxItems", Shape.MOST_ELEMENTS);
@@ -95,7 +95,7 @@ public final class JobSchema {
         } else if (shape instanceof MapOf map) {
             schema.put("type", "object");
             schema.put("maxProperties", Shape.MOST_ELEMENTS);
-            schema.put("propertyNames", map.ids().asks());
+            schema.put("propertyNames", asks(map.ids()));
             schema.put("additionalProperties", of(map.element()));
         } else if (shape instanceof Thing thing) {
             schema.put("$ref", define(thing.name(), body(thing)));
@@ -103,6 +103,15 @@ public final class JobSchema {
             schema.put("$ref", define(kinds.name(), body(kinds)));
         }
         return schema;
+    }
+
+    private Map<String, Object> asks(Leaf leaf) {
+        if (leaf instanceof Leaf.Name) {
+            return asks(Texts.ID);
+        } else if (leaf instanceof Leaf.Text text) {
+            return Map.of("$ref", define(text.name(), text.asks()));
+        }
+        return leaf.asks();
     }
 
     private Map<String, Object> body(Kinds kinds) {

@@ -13,14 +13,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * A place for one text or number. Each kind says the same thing twice: to the reader, in schema.
  */
-sealed interface Leaf extends Shape
-        permits Leaf.Text, Leaf.Id, Leaf.Ref, Leaf.Word, Leaf.Date, Amount {
+sealed interface Leaf extends Shape permits Leaf.Text, Leaf.Name, Leaf.Word, Leaf.Date, Amount {
 
     /** The value of a token, or null if it cannot stand here. */
     @Nullable Object value(JsonToken token, String raw);
 
     /** The JSON type, in the words of JSON Schema. */
-    String type();
+    default String type() {
+        return "string";
+    }
 
     /** What JSON Schema asks of it beside its type. */
     Map<String, Object> asks();
@@ -45,64 +46,44 @@ sealed interface Leaf extends Shape
         }
 
         @Override
-        public String type() {
-            return "string";
-        }
-
-        @Override
         public Map<String, Object> asks() {
             return ordered("maxLength", longest, "pattern", pattern.pattern());
         }
     }
 
-    /** An id that is given here. */
-    record Id(IdKind kind) implements Leaf {
+    /** An id of something of a kind. */
+    sealed interface Name extends Leaf permits Id, Ref {
+        IdKind kind();
+
         @Override
-        public @Nullable String value(JsonToken token, String raw) {
+        default @Nullable String value(JsonToken token, String raw) {
             return Texts.ID.value(token, raw);
         }
 
         @Override
+        default Map<String, Object> asks() {
+            return Texts.ID.asks();
+        }
+    }
+
+    /** The id of what stands here. */
+    record Id(IdKind kind) implements Name {
+        @Override
         public String expected() {
-            return "an id (" + Texts.ID.expected() + ")";
+            return "an id: " + Texts.ID.expected();
         }
 
         @Override
         public Set<IdKind> gives() {
             return Set.of(kind);
         }
-
-        @Override
-        public String type() {
-            return "string";
-        }
-
-        @Override
-        public Map<String, Object> asks() {
-            return Texts.ID.asks();
-        }
     }
 
     /** The id of something that stands elsewhere in the record. */
-    record Ref(IdKind kind) implements Leaf {
-        @Override
-        public @Nullable String value(JsonToken token, String raw) {
-            return Texts.ID.value(token, raw);
-        }
-
+    record Ref(IdKind kind) implements Name {
         @Override
         public String expected() {
             return "the id of " + kind.words();
-        }
-
-        @Override
-        public String type() {
-            return "string";
-        }
-
-        @Override
-        public Map<String, Object> asks() {
-            return Texts.ID.asks();
         }
     }
 
@@ -115,11 +96,6 @@ sealed interface Leaf extends Shape
         @Override
         public String expected() {
             return words.size() == 1 ? Shape.oneOf(words) : "one of " + Shape.oneOf(words);
-        }
-
-        @Override
-        public String type() {
-            return "string";
         }
 
         @Override
@@ -147,11 +123,6 @@ sealed interface Leaf extends Shape
         @Override
         public String expected() {
             return "a date as \"YYYY-MM-DD\"";
-        }
-
-        @Override
-        public String type() {
-            return "string";
         }
 
         @Override

@@ -36,10 +36,7 @@ final class Names {
 
     /** Adds every id given twice, and every reference to nothing unless its target was lost. */
     void check(Problems problems) {
-        for (Found again : twice) {
-            problems.add(
-                    again, "the id " + Shown.quoted(id(again)) + " again", "each id only once");
-        }
+        twice.forEach(id -> again(id, problems));
         for (Reference reference : references) {
             IdKind kind = reference.kind();
             if (!isGiven(kind, reference.id()) && !unsure.contains(kind)) {
@@ -74,9 +71,10 @@ final class Names {
         return "the id of " + kind.words() + ": " + some + (known.size() > 12 ? ", …" : "");
     }
 
-    private static String id(Found at) {
-        return at.value() instanceof String id
-                ? id
-                : at.pointer().substring(at.pointer().lastIndexOf('/') + 1);
+    static void again(Found id, Problems problems) {
+        problems.add(
+                id,
+                "the id " + Shown.quoted(id.value().toString()) + " again",
+                "each id only once");
     }
 }

@@ -17,7 +17,7 @@ final class Problems {
     private final List<RecordProblem> list = new ArrayList<>();
 
     void add(RecordProblem problem) {
-        if (list.size() < MOST) {
+        if (!full()) {
             list.add(problem);
         }
     }
@@ -25,6 +25,11 @@ final class Problems {
     /** What is wrong with a value that in itself is well formed. */
     void add(Found at, String found, String expected) {
         add(new RecordProblem(at.pointer(), at.line(), at.column(), found, expected));
+    }
+
+    /** Whether so much is wrong that nothing more is listed. */
+    boolean full() {
+        return list.size() >= MOST;
     }
 
     boolean none() {

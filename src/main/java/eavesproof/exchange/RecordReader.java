@@ -63,11 +63,11 @@ final class RecordReader {
     private @Nullable Found whole(String text, Shape shape) throws IOException {
         try {
             if (in.nextToken() == null) {
-                problem("", "an empty file", shape.expected());
+                problem("", in.currentLocation(), "an empty file", shape.expected());
                 return null;
             }
             Found found = value(shape, "");
-            if (in.nextToken() != null) {
+            if (!problems.full() && in.nextToken() != null) {
                 problem("", "more after the end of the record", "nothing");
             }
             return found;
@@ -112,7 +112,7 @@ final class RecordReader {
         JsonLocation start = in.currentTokenLocation();
         List<Found> elements = new ArrayList<>();
         int count = 0;
-        while (in.nextToken() != JsonToken.END_ARRAY) {
+        while (goesOn(JsonToken.END_ARRAY)) {
             if (count == Shape.MOST_ELEMENTS) {
                 problem(pointer, "a list of more elements", list.expected());
             }
@@ -133,7 +133,7 @@ final class RecordReader {
         JsonLocation start = in.currentTokenLocation();
         Map<String, Found> entries = new LinkedHashMap<>();
         Set<String> seen = new HashSet<>();
-        while (in.nextToken() != JsonToken.END_OBJECT) {
+        while (goesOn(JsonToken.END_OBJECT)) {
             String id = in.currentName();
             String inside = pointer + Shown.step(id);
             boolean good = isNew(seen, id, inside);
@@ -179,7 +179,7 @@ final class RecordReader {
         JsonLocation start = in.currentTokenLocation();
         Map<String, Found> keys = new LinkedHashMap<>();
         Set<String> seen = new HashSet<>();
-        while (in.nextToken() != JsonToken.END_OBJECT) {
+        while (goesOn(JsonToken.END_OBJECT)) {
             String name = in.currentName();
             String inside = pointer + Shown.step(name);
             Field key = thing.keys().get(name);
@@ -209,6 +209,11 @@ final class RecordReader {
             }
         }
         return new Found(pointer, start.getLineNr(), start.getColumnNr(), keys);
+    }
+
+    /** Moves on in a list or object; ends with it, or for good when enough is wrong. */
+    private boolean goesOn(JsonToken end) throws IOException {
+        return !problems.full() && in.nextToken() != end;
     }
 
     private boolean isNew(Set<String> seen, String name, String pointer) {
@@ -248,17 +253,18 @@ final class RecordReader {
                     case VALUE_STRING -> Shown.quoted(in.getText());
                     default -> Shown.plain(in.getText());
                 };
-        String expected = shape.expected();
-        if (shape instanceof Leaf.Word word && token == JsonToken.VALUE_STRING) {
-            expected =
-                    Spelling.meant(in.getText(), word.words())
-                            .map(w -> "use `" + w + "`")
-                            .orElse(expected);
-        }
-        in.skipChildren();
         names.lost(shape.gives());
-        problem(pointer, place, found, expected);
+        problem(pointer, place, found, expected(shape));
+        in.skipChildren();
         return null;
+    }
+
+    private String expected(Shape shape) throws IOException {
+        Optional<String> meant =
+                shape instanceof Leaf.Word word && in.hasToken(JsonToken.VALUE_STRING)
+                        ? Spelling.meant(in.getText(), word.words())
+                        : Optional.empty();
+        return meant.map(word -> "use `" + word + "`").orElse(shape.expected());
     }
 
     private Found found(String pointer, Object value) {

@@ -31,9 +31,9 @@ final class Spelling {
             return Optional.empty();
         }
         String plain = plain(written);
-        String here = inOurWords(plain);
+        String ours = singular(inOurWords(plain));
         return known.stream()
-                .filter(word -> plain(word).equals(plain) || sameButForPlural(plain(word), here))
+                .filter(word -> singular(plain(word)).equals(ours))
                 .findFirst()
                 .or(() -> nearest(plain, known));
     }
@@ -52,10 +52,6 @@ final class Spelling {
             ours = ours.replace(word.getKey(), word.getValue());
         }
         return ours;
-    }
-
-    private static boolean sameButForPlural(String word, String other) {
-        return singular(word).equals(singular(other));
     }
 
     private static String singular(String word) {

@@ -1,0 +1,117 @@
+package eavesproof.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Each row is a record with one thing of two values that contradict each other, and where. */
+class CrossChecksTest {
+    private static final String RECORD =
+            """
+            {"id": "j",
+             "instruments": {"tape": {"kind": "tape"}, "string": {"kind": "string"},
+                             "laser": {"kind": "laser", "accuracy_mm_per_m": 0.3}},
+             "set_ups": {"s1": {"instrument": "laser"}},
+             "runs": [{"id": "a", "straights": [{"id": "a1", "length_mm": 5000, @straight@}]}],
+             "way": [@way@],
+             @job@}
+            """;
+
+    private static String record(String at, String json) {
+        return RECORD.replace("@straight@", at.equals("straight") ? json : "\"joints\": []")
+                .replace("@way@", at.equals("way") ? json : "")
+                .replace("@job@", at.equals("job") ? json : "\"remarks\": []");
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+            straight | "readings": [{"station_mm": 5001}]                                  | /runs/0/straights/0/readings/0/station_mm
+            straight | "brackets": [{"id": "b", "station_mm": 5001}]                       | /runs/0/straights/0/brackets/0/station_mm
+            straight | "fittings": [{"id": "b", "station_mm": 5001}]                       | /runs/0/straights/0/fittings/0/station_mm
+            straight | "joints": [{"id": "b", "station_mm": 5001}]                         | /runs/0/straights/0/joints/0/station_mm
+            straight | "cross_tilt": [{"station_mm": 5001}]                                | /runs/0/straights/0/cross_tilt/0/station_mm
+            straight | "brackets": [{"id": "b", "screws_fitted": 5, "holes_provided": 4}]  | /runs/0/straights/0/brackets/0/screws_fitted
+            straight | "keep_clear": [{"id": "k", "from_mm": 900, "to_mm": 100}]           | /runs/0/straights/0/keep_clear/0/from_mm
+            straight | "keep_clear": [{"id": "k", "from_mm": -900, "to_mm": -100}]         | /runs/0/straights/0/keep_clear/0
+            straight | "keep_clear": [{"id": "k", "from_mm": 5001, "to_mm": 5900}]         | /runs/0/straights/0/keep_clear/0
+            straight | "fascia": {"begins_mm": 4000, "ends_mm": 3999}                      | /runs/0/straights/0/fascia/begins_mm
+            straight | "fascia": {"edge_readings": [{"station_mm": 70, "set_up": "none"}]} | /runs/0/straights/0/fascia/edge_readings/0/set_up
+            straight | "measured_with": "string"                                           | /runs/0/straights/0/measured_with
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 5001}       | /way/0/station_mm
+            way      | {"id": "o", "kind": "outlet", "on": "a2"}                           | /way/0/on
+            way      | {"id": "d", "kind": "drain", "measured_with": "string"}             | /way/0/measured_with
+            way      | {"id": "d", "kind": "downpipe", "clips": [{"id": "c"}, {"id": "c"}]} | /way/0/clips/1/id
+            job      | "measured_with": "string"                                           | /measured_with
+            job      | "catchments": [{"id": "c", "inflow": {"on": "a1", "station_mm": 5001}}] | /catchments/0/inflow/station_mm
+            job      | "catchments": [{"id": "c", "run": "b"}]                             | /catchments/0/run
+            job      | "tests": [{"id": "t", "stood": [{"on": "a1", "to_mm": 5001}]}]      | /tests/0/stood/0/to_mm
+            job      | "tests": [{"id": "t", "stood": [{"from_mm": 2, "to_mm": 1}]}]       | /tests/0/stood/0/from_mm
+            job      | "tests": [{"id": "t", "seen_at": "gully"}]                          | /tests/0/seen_at
+            job      | "dates": {"work_began": "2026-03-11", "work_ended": "2026-03-10"}   | /dates/work_began
+            """)
+    void whatContradictsItselfIsRefused(String at, String json, String pointer) {
+        List<RecordProblem> problems = JobFileTest.problems(record(at, json));
+        assertEquals(List.of(pointer), problems.stream().map(RecordProblem::pointer).toList());
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+            straight | "brackets": [{"id": "b", "station_mm": 5000}, {"id": "c", "station_mm": 0}]
+            straight | "brackets": [{"id": "b", "screws_fitted": 4, "holes_provided": 4}]
+            straight | "brackets": [{"id": "b", "screws_fitted": 4}]
+            straight | "keep_clear": [{"id": "k", "from_mm": -300, "to_mm": 600}]
+            straight | "keep_clear": [{"id": "k", "from_mm": 4700, "to_mm": 5600}]
+            straight | "keep_clear": [{"id": "k", "from_mm": 4700}]
+            straight | "fascia": {"begins_mm": -40, "ends_mm": 5040}
+            straight | "measured_with": "laser"
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 5000}
+            way      | {"id": "o", "kind": "outlet", "station_mm": 9000}
+            way      | {"id": "d", "kind": "downpipe", "to": "e"}, {"id": "e", "kind": "drain"}
+            job      | "dates": {"work_began": "2026-03-10", "work_ended": "2026-03-10"}
+            job      | "dates": {"work_began": "2026-03-10"}
+            """)
+    void whatMayBeTrueIsTaken(String at, String json) {
+        assertDoesNotThrow(() -> JobFileTest.read(record(at, json)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"tape", "staff", "rule"})
+    void whatGivesNoLevelIsNoInstrumentOfASetUp(String kind) {
+        List<RecordProblem> problems =
+                JobFileTest.problems(
+                        """
+                        {"id": "j", "instruments": {"i": {"kind": "%s"}},
+                         "set_ups": {"s": {"instrument": "i"}}}
+                        """
+                                .formatted(kind));
+        assertEquals("an instrument that gives a level", problems.get(0).expected());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"laser, 1", "water level, 1", "tape, 0", "rule, 0"})
+    void onlyATapeHasAClassOfErrors(String kind, int problems) {
+        String json =
+                "{\"id\": \"j\", \"instruments\": {\"i\": {\"kind\": \""
+                        + kind
+                        + "\", \"class\": \"II\"}}}";
+        int found = 0;
+        try {
+            JobFileTest.read(json);
+        } catch (BadRecord bad) {
+            found = bad.problems().size();
+        }
+        assertEquals(problems, found);
+    }
+}
