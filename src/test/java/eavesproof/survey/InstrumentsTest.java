@@ -1,0 +1,99 @@
+package eavesproof.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import eavesproof.job.Instrument;
+import eavesproof.quantity.Uncertain;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class InstrumentsTest {
+    private final AJob job = new AJob();
+
+    private Uncertain read(double mm) {
+        return new Instruments(job.build()).read(mm, "length", null, "straight a1");
+    }
+
+    private void only(Double accuracyMm, Double resolutionMm) {
+        job.instruments.put(
+                "tape",
+                new Instrument("tape", "rule", null, null, accuracyMm, null, resolutionMm, null));
+    }
+
+    /** 2014/32/EU MI-008 class II: 0.3 + 0.2 x 10 = 2.3 mm; / sqrt 3 = 1.328 mm. Arithmetic. */
+    @Test
+    void aTapeOfClassTwoIsUnsureByOnePointThreeAtTenMetres() {
+        assertEquals(1.328, read(10_000).standardUncertainty(), 0.0005);
+    }
+
+    /** JCGM 100 4.4.5: a rectangle from 96 to 104 has u 2.3 [2.3094]. Published. */
+    @Test
+    void aStatedAccuracyIsTheHalfWidthOfARectangle() {
+        only(4.0, null);
+        assertEquals(2.3, read(100).standardUncertainty(), 0.05);
+    }
+
+    /**
+     * 2014/32/EU MI-008: a + b L, L in metres rounded up to the next whole metre; read from the
+     * hook 0.1, 0.2 and 0.3 more. Arithmetic.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "I,   no,  10000, 1.1",
+        "I,   yes, 10000, 1.2",
+        "II,  yes, 10000, 2.5",
+        "III, no,  10000, 4.6",
+        "III, yes, 10000, 4.9",
+        "II,  no,  4001,  1.3",
+        "II,  no,  4000,  1.1",
+    })
+    void theGreatestErrorFollowsFromClassAndLength(
+            String tapeClass, String hook, double mm, double halfWidth) {
+        job.tape(tapeClass, hook);
+        assertEquals(halfWidth / Math.sqrt(3), read(mm).standardUncertainty(), 1e-12);
+    }
+
+    @Test
+    void whereTheHookIsNotSpokenOfItIsTakenToBeUsed() {
+        double hook =
+                new Instruments(job.tape("II", "yes").build())
+                        .read(1000, "length", null, "straight a1")
+                        .standardUncertainty();
+        job.tape("II", null);
+        assertEquals(hook, read(1000).standardUncertainty());
+    }
+
+    /** JCGM 100 F.2.2.1: a smallest step of 1 mm is u = 1 / sqrt 12 = 0.29 mm. Published. */
+    @Test
+    void theSmallestStepIsASourceOfItsOwn() {
+        only(1.0, 1.0);
+        Uncertain read = read(100);
+        assertEquals(Set.of("length", "length, smallest step"), read.sources().keySet());
+        assertEquals(0.29, read.sources().get("length, smallest step"), 0.005);
+    }
+
+    @Test
+    void withNothingStatedTheUncertaintyIsNotZeroButUnstated() {
+        only(null, 1.0);
+        assertFalse(read(100).isStated());
+        assertEquals("[the accuracy of tape is not recorded]", read(100).unstated().toString());
+        job.instruments.clear();
+        assertEquals("[instrument tape is not recorded]", read(100).unstated().toString());
+        job.measuredWith = null;
+        assertEquals(
+                "[what straight a1 was measured with is not recorded]",
+                read(100).unstated().toString());
+    }
+
+    @Test
+    void aStraightMayNameAnInstrumentOfItsOwn() {
+        job.instruments.put(
+                "rule", new Instrument("rule", "rule", null, null, 0.1, null, null, null));
+        job.a1.measuredWith = "rule";
+        Uncertain length = job.survey().value(new Facts.StraightLength("a", "a1", 10_000));
+        assertEquals(0.1 / Math.sqrt(3), length.standardUncertainty(), 1e-12);
+    }
+}
