@@ -19,10 +19,14 @@ final class SparseJob {
     private final Random random;
     private final double missing;
 
+    /** How many straights the first run has. */
+    private final int ofFirst;
+
     SparseJob(long seed) {
         random = new Random(seed);
-        // From whole records to nearly empty ones.
-        missing = random.nextInt(4) * random.nextDouble() / 4;
+        // From nearly whole records to nearly empty ones.
+        ofFirst = 1 + random.nextInt(3);
+        missing = random.nextInt(3) > 0 ? 0.03 : random.nextDouble();
     }
 
     Job build() {
@@ -74,7 +78,9 @@ final class SparseJob {
     }
 
     private Job.Circumstances circumstances() {
-        return AJob.circumstances(said(Words.YES_NO_UNKNOWN), said(Words.YES_NO_UNKNOWN));
+        return AJob.circumstances(
+                said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
+                said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)));
     }
 
     private Gutter gutter() {
@@ -84,7 +90,7 @@ final class SparseJob {
 
     private Run run(String id, int r) {
         List<Run.Straight> straights = new ArrayList<>();
-        for (int s = 0; s < random.nextInt(4); s++) {
+        for (int s = 0; s < (r == 0 ? ofFirst : random.nextInt(3)); s++) {
             straights.add(straight("r" + r + "s" + s));
         }
         return new Run(id, null, maybe(() -> "g"), maybe(() -> straights), null, null);
@@ -97,7 +103,7 @@ final class SparseJob {
                 some("i", 3),
                 maybe(this::end),
                 maybe(this::end),
-                list(12, i -> reading()),
+                list(30, i -> reading()),
                 list(
                         6,
                         i ->
@@ -137,7 +143,7 @@ final class SparseJob {
                 station(),
                 word(Words.SURFACES),
                 maybe(() -> 500 * random.nextDouble()),
-                some("s", 3),
+                some("s", 2),
                 some("i", 3),
                 random.nextInt(3) > 0 ? null : some("tie", 2));
     }
@@ -149,11 +155,11 @@ final class SparseJob {
         }
         way.add(
                 new WayPart.Branch(
-                        "p1", some("p", 5), null, station(), station(), null, null, some("i", 3)));
+                        "p1", some("p", 4), null, station(), station(), null, null, some("i", 3)));
         way.add(
                 new WayPart.Downpipe(
                         "p2",
-                        some("p", 5),
+                        some("p", 4),
                         null,
                         null,
                         null,
@@ -167,13 +173,13 @@ final class SparseJob {
                         null,
                         null,
                         some("i", 3)));
-        way.add(new WayPart.Tank("p3", some("p", 5), null, null, null, null, null, null));
+        way.add(new WayPart.Tank("p3", some("p", 4), null, null, null, null, null, null));
         way.add(
                 new WayPart.Discharge(
                         "p4",
                         null,
                         said(Words.DISCHARGE_KINDS),
-                        said(Words.YES_NO_UNKNOWN),
+                        said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                         said(Words.TRACINGS)));
         return way;
     }
@@ -181,14 +187,14 @@ final class SparseJob {
     private WayPart outlet(String id) {
         return new WayPart.Outlet(
                 id,
-                some("p", 5),
+                some("p", 4),
                 null,
                 someStraight(),
                 station(),
                 maybe(() -> 100.0),
                 word(Words.OUTLET_HOLDS),
-                said(Words.YES_NO_UNKNOWN),
-                said(Words.YES_NO_UNKNOWN),
+                said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
+                said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                 yesNo(),
                 null,
                 null,
@@ -206,7 +212,7 @@ final class SparseJob {
     }
 
     private String yesNo() {
-        return word(Words.YES_NO_UNKNOWN);
+        return random.nextInt(20) == 0 ? Words.UNKNOWN : word(List.of(Words.YES, Words.NO));
     }
 
     private String word(List<String> words) {
@@ -214,7 +220,7 @@ final class SparseJob {
     }
 
     private String someStraight() {
-        return maybe(() -> "r" + random.nextInt(2) + "s" + random.nextInt(3));
+        return maybe(() -> "r0s" + random.nextInt(ofFirst));
     }
 
     private String some(String prefix, int upTo) {

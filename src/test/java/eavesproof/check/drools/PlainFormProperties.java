@@ -40,7 +40,10 @@ class PlainFormProperties {
         subject.keys().forEach(key -> keys.add(new Rule.Bind("$" + key, key)));
         List<FactKind> others =
                 Vocabulary.kinds().stream()
-                        .filter(kind -> !kind.equals(subject) && subject.keys().containsAll(kind.keys()))
+                        .filter(
+                                kind ->
+                                        !kind.equals(subject)
+                                                && subject.keys().containsAll(kind.keys()))
                         .filter(kind -> !kind.name().equals("GutterKind"))
                         .toList();
         Arbitrary<List<Rule.Pattern>> circumstances =
