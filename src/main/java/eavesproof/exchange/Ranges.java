@@ -1,8 +1,8 @@
 package eavesproof.exchange;
 
 /**
- * What a number of a record can be at all. Wide on purpose: beyond them lies a slip of the pen,
- * such as metres for millimetres the wrong way round, and never a rule's limit.
+ * What a number of a record can be at all. Wide on purpose: beyond them lies a slip of the pen, and
+ * never a rule's limit.
  */
 final class Ranges {
     private static final double KILOMETRE_IN_MM = 1e6;

@@ -17,7 +17,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -44,11 +43,13 @@ final class RecordReader {
     private final JsonParser in;
     private final Problems problems;
     private final Names names;
+    private final Misfits misfits;
 
     private RecordReader(JsonParser in, Problems problems, Names names) {
         this.in = in;
         this.problems = problems;
         this.names = names;
+        this.misfits = new Misfits(in, problems, names);
     }
 
     /** What was found, or null if the text is not well formed or has another value at its top. */
@@ -63,12 +64,12 @@ final class RecordReader {
     private @Nullable Found whole(String text, Shape shape) throws IOException {
         try {
             if (in.nextToken() == null) {
-                problem("", in.currentLocation(), "an empty file", shape.expected());
+                misfits.add("", in.currentLocation(), "an empty file", shape.expected());
                 return null;
             }
             Found found = value(shape, "");
             if (!problems.full() && in.nextToken() != null) {
-                problem("", "more after the end of the record", "nothing");
+                misfits.add("", "more after the end of the record", "nothing");
             }
             return found;
         } catch (JsonProcessingException broken) {
@@ -114,7 +115,7 @@ final class RecordReader {
         int count = 0;
         while (goesOn(JsonToken.END_ARRAY)) {
             if (count == Shape.MOST_ELEMENTS) {
-                problem(pointer, "a list of more elements", list.expected());
+                misfits.add(pointer, "a list of more elements", list.expected());
             }
             if (count >= Shape.MOST_ELEMENTS) {
                 in.skipChildren();
@@ -138,10 +139,10 @@ final class RecordReader {
             String inside = pointer + Shown.step(id);
             boolean good = isNew(seen, id, inside);
             if (good && map.ids().value(JsonToken.VALUE_STRING, id) == null) {
-                problem(inside, Shown.quoted(id), map.ids().expected());
+                misfits.add(inside, Shown.quoted(id), map.ids().expected());
                 good = false;
             } else if (good && seen.size() == Shape.MOST_ELEMENTS + 1) {
-                problem(pointer, "an object of more entries", map.expected());
+                misfits.add(pointer, "an object of more entries", map.expected());
             }
             if (good && seen.size() <= Shape.MOST_ELEMENTS) {
                 names.give(map.ids().kind(), id, found(inside, id));
@@ -165,7 +166,7 @@ final class RecordReader {
         if (kind != null) {
             places.remove(tag);
             places.keySet().removeAll(kind.keys().keySet());
-            places.forEach((key, at) -> unknown(kind, key, pointer + Shown.step(key), at));
+            places.forEach((key, at) -> misfits.unknown(kind, key, pointer + Shown.step(key), at));
             found.keys().keySet().removeAll(places.keySet());
         }
         return found;
@@ -185,7 +186,7 @@ final class RecordReader {
             Field key = thing.keys().get(name);
             if (key == null) {
                 if (isNew(seen, name, inside)) {
-                    unknown(thing, name, inside, in.currentTokenLocation());
+                    misfits.unknown(thing, name, inside, in.currentTokenLocation());
                 }
                 in.nextToken();
                 in.skipChildren();
@@ -204,8 +205,7 @@ final class RecordReader {
         }
         for (Field key : thing.keys().values()) {
             if (key.needed() && !seen.contains(key.name())) {
-                names.lost(key.shape().gives());
-                problem(pointer, start, "no `" + key.name() + "`", key.shape().expected());
+                misfits.missing(key, pointer, start);
             }
         }
         return new Found(pointer, start.getLineNr(), start.getColumnNr(), keys);
@@ -219,7 +219,7 @@ final class RecordReader {
     private boolean isNew(Set<String> seen, String name, String pointer) {
         boolean isNew = seen.add(name);
         if (!isNew) {
-            problem(pointer, "the key " + Shown.quoted(name) + " again", "each key only once");
+            misfits.again(name, pointer);
         }
         return isNew;
     }
@@ -231,54 +231,15 @@ final class RecordReader {
         in.skipChildren();
     }
 
-    private void unknown(Thing thing, String name, String pointer, JsonLocation place) {
-        Optional<String> meant = Spelling.meant(name, thing.keys().keySet());
-        meant.map(thing.keys()::get).ifPresent(key -> names.lost(key.shape().gives()));
-        String keys = "one of the keys " + String.join(", ", thing.keys().keySet());
-        String expected =
-                meant.or(() -> Spelling.ourWord(name))
-                        .map(word -> "use `" + word + "`" + (meant.isPresent() ? "" : "; " + keys))
-                        .orElse(keys);
-        problem(pointer, place, "the unknown key " + Shown.quoted(name), expected);
-    }
-
     /** Another value than the shape allows; passes over it. */
     private @Nullable Found other(Shape shape, String pointer) throws IOException {
-        JsonLocation place = in.currentTokenLocation();
-        JsonToken token = in.currentToken();
-        String found =
-                switch (token) {
-                    case START_OBJECT -> "an object";
-                    case START_ARRAY -> "a list";
-                    case VALUE_STRING -> Shown.quoted(in.getText());
-                    default -> Shown.plain(in.getText());
-                };
-        names.lost(shape.gives());
-        problem(pointer, place, found, expected(shape));
+        misfits.value(shape, pointer);
         in.skipChildren();
         return null;
-    }
-
-    private String expected(Shape shape) throws IOException {
-        Optional<String> meant =
-                shape instanceof Leaf.Word word && in.hasToken(JsonToken.VALUE_STRING)
-                        ? Spelling.meant(in.getText(), word.words())
-                        : Optional.empty();
-        return meant.map(word -> "use `" + word + "`").orElse(shape.expected());
     }
 
     private Found found(String pointer, Object value) {
         JsonLocation place = in.currentTokenLocation();
         return new Found(pointer, place.getLineNr(), place.getColumnNr(), value);
-    }
-
-    private void problem(String pointer, String found, String expected) {
-        problem(pointer, in.currentTokenLocation(), found, expected);
-    }
-
-    private void problem(String pointer, JsonLocation place, String found, String expected) {
-        problems.add(
-                new RecordProblem(
-                        pointer, place.getLineNr(), place.getColumnNr(), found, expected));
     }
 }

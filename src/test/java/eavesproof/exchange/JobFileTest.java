@@ -156,7 +156,10 @@ class JobFileTest {
     @Test
     void aLocalWordIsAnsweredWithTheRecordsOwn() {
         assertTrue(
-                onlyProblem("{\"id\": \"j\", \"spoutings\": {}}").expected().contains("`gutters`"));
+                onlyProblem("{\"id\": \"j\", \"dropper\": {}}")
+                        .expected()
+                        .startsWith("use `downpipe`; one of the keys id, title, "));
+        assertEquals("use `gutters`", onlyProblem("{\"id\": \"j\", \"spoutings\": {}}").expected());
         assertEquals("use `brackets`", onlyProblem(straight("\"hangers\": []")).expected());
         assertEquals(
                 "use `downpipe`",

@@ -1,6 +1,8 @@
 package eavesproof.exchange;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -12,7 +14,10 @@ import java.util.Random;
 
 /** One small change of a record at a random place. */
 final class Mutation {
-    private static final ObjectMapper JSON = new ObjectMapper();
+    /** Escapes, since half a surrogate pair cannot be written in UTF-8. */
+    private static final ObjectMapper JSON =
+            new ObjectMapper(
+                    JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build());
 
     /** Values that are right in some places of a record and wrong in most. */
     private static final List<String> VALUES =
