@@ -4,7 +4,6 @@ import eavesproof.drawing.Drawing;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
@@ -15,25 +14,16 @@ import java.util.TreeMap;
  */
 public record Manuscript(
         String xhtml,
-        NavigableMap<String, Drawing> drawings,
+        Map<String, Drawing> drawings,
         List<Attachment> attachments,
         About about,
         Paper paper) {
     public Manuscript {
-        drawings = Collections.unmodifiableNavigableMap(new TreeMap<>(drawings));
+        drawings = Collections.unmodifiableMap(new TreeMap<>(drawings));
         attachments = List.copyOf(attachments);
         long names = attachments.stream().map(Attachment::name).distinct().count();
         if (names != attachments.size()) {
             throw new IllegalArgumentException("two attachments have the same name");
         }
-    }
-
-    public static Manuscript of(
-            String xhtml,
-            Map<String, Drawing> drawings,
-            List<Attachment> attachments,
-            About about,
-            Paper paper) {
-        return new Manuscript(xhtml, new TreeMap<>(drawings), attachments, about, paper);
     }
 }

@@ -35,7 +35,9 @@ class LetteringTest {
     @Test
     void theSignsOfTheTradeCanBePrinted() {
         assertEquals(
-                Set.of(), Lettering.missing("āēīōū ≤ ≥ × ± ° ‰ ½ √ Δ µ ² ³ → ⌀ ✓ – — ‘’ “” …\n\t"));
+                Set.of(),
+                Lettering.missing(
+                        "āēīōū ≤ ≥ × ± ° ‰ ½ √ Δ µ ² ³ → ⌀ ✓ – — ‘’ “” … \u00A0\u2007\u2009\u202F\n\t"));
     }
 
     @Test

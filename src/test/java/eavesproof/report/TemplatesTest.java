@@ -146,7 +146,7 @@ class TemplatesTest {
             strings = {
                 "<#list 1.. as n></#list>",
                 "<#list 1.. as n><#attempt>${n.x}<#recover></#attempt></#list>",
-                "${(\"a\"?left_pad(40) + \"!\")?matches(\"(( |  )*)*x\")?c}",
+                "${(\"a\"?left_pad(36) + \"!\")?matches(\"(( |  )*)*x\")?c}",
             })
     void aTemplateThatDoesNotEndIsStopped(String body) throws Exception {
         LayoutTrouble trouble = refused("\n" + body, SHORT);

@@ -1,5 +1,7 @@
 package eavesproof.report.pdf;
 
+import com.openhtmltopdf.outputdevice.helper.AddedFont;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -7,6 +9,7 @@ import eavesproof.drawing.Face;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
@@ -15,6 +18,7 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bundled faces, parsed once. A parsed font is not safe between threads, so neither is this.
@@ -29,7 +33,10 @@ final class Fonts {
 
     private final Map<Face, TrueTypeFont> parsed = new EnumMap<>(Face.class);
 
-    void register(PdfRendererBuilder builder, PDDocument document) {
+    /** A builder that sets all text in these faces, whatever family a style sheet names. */
+    PdfRendererBuilder builder(PDDocument document) {
+        Builder builder = new Builder();
+        builder.usePDDocument(document);
         PDFontSupplier regular = supplier(Face.REGULAR, document);
         PDFontSupplier strong = supplier(Face.STRONG, document);
         PDFontSupplier italic = supplier(Face.ITALIC, document);
@@ -40,8 +47,26 @@ final class Fonts {
         }
         // Java2D knows the heavier face as a family of its own.
         builder.useFont(strong, "Source Sans 3 SemiBold", 400, FontStyle.NORMAL, true);
-        builder.useFont(
-                supplier(Face.FALLBACK, document), "DejaVu Sans", 400, FontStyle.NORMAL, true);
+        builder.fallBackOn(regular, "Source Sans 3");
+        builder.fallBackOn(supplier(Face.FALLBACK, document), "DejaVu Sans");
+        builder.useReplacementText("\uFFFD");
+        return builder;
+    }
+
+    /**
+     * Without a last resort, text in a family that is not registered is left out without a word.
+     */
+    private static final class Builder extends PdfRendererBuilder {
+        void fallBackOn(PDFontSupplier supplier, String family) {
+            state._fonts.add(
+                    new AddedFont(
+                            supplier,
+                            400,
+                            family,
+                            true,
+                            FontStyle.NORMAL,
+                            EnumSet.of(FSFontUseCase.FALLBACK_FINAL)));
+        }
     }
 
     private PDFontSupplier supplier(Face face, PDDocument document) {
@@ -62,7 +87,7 @@ final class Fonts {
     private static final class Embedded extends PDFontSupplier {
         private final PDDocument document;
         private final TrueTypeFont font;
-        private @org.jspecify.annotations.Nullable PDFont embedded;
+        private @Nullable PDFont embedded;
 
         Embedded(PDDocument document, TrueTypeFont font) {
             super(null);

@@ -34,10 +34,9 @@ public final class PdfWriter {
     byte[] write(Manuscript manuscript, LastTouch touch) throws LayoutTrouble {
         Document text = XhtmlReader.read(manuscript);
         Gate gate = new Gate(text);
-        try (PDDocument target = new PDDocument();
-                PdfBoxRenderer renderer =
-                        builder(text, manuscript, gate, target).buildPdfRenderer();
-                PDDocument document = renderer.createPDFKeepOpen()) {
+        try (PDDocument document = new PDDocument();
+                PdfBoxRenderer renderer = renderer(text, manuscript, gate, document)) {
+            paint(renderer);
             if (!gate.refused().isEmpty()) {
                 throw new LayoutTrouble(
                         XhtmlReader.PAGE,
@@ -57,11 +56,22 @@ public final class PdfWriter {
         }
     }
 
-    private PdfRendererBuilder builder(
-            Document text, Manuscript manuscript, Gate gate, PDDocument target) {
-        PdfRendererBuilder builder = new PdfRendererBuilder();
+    /**
+     * The layout complains of a style sheet that it cannot follow by whatever exception it meets.
+     */
+    private static void paint(PdfBoxRenderer renderer) throws LayoutTrouble, IOException {
+        try {
+            renderer.createPDFKeepOpen();
+        } catch (RuntimeException | StackOverflowError e) {
+            throw new LayoutTrouble(
+                    XhtmlReader.PAGE, 0, 0, "cannot be laid out: " + e.getMessage(), e);
+        }
+    }
+
+    private PdfBoxRenderer renderer(
+            Document text, Manuscript manuscript, Gate gate, PDDocument document) {
+        PdfRendererBuilder builder = fonts.builder(document);
         builder.withW3cDocument(text, null);
-        builder.usePDDocument(target);
         builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
         builder.usePdfUaAccessibility(true);
         builder.withProducer(manuscript.about().program());
@@ -70,8 +80,7 @@ public final class PdfWriter {
                 (float) manuscript.paper().heightMm(),
                 PageSizeUnits.MM);
         builder.useObjectDrawerFactory(new DrawingPlaces(manuscript.drawings()));
-        fonts.register(builder, target);
         gate.close(builder);
-        return builder;
+        return builder.buildPdfRenderer();
     }
 }

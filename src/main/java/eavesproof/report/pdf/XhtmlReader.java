@@ -3,6 +3,7 @@ package eavesproof.report.pdf;
 import eavesproof.drawing.Drawing;
 import eavesproof.report.LayoutTrouble;
 import eavesproof.report.Manuscript;
+import eavesproof.report.PlainText;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
@@ -112,6 +113,9 @@ final class XhtmlReader {
             heading(name.charAt(1) - '0');
         } else if (name.equals("table") && element.getElementsByTagName("th").getLength() == 0) {
             problems.add("a table has no head: it needs at least one th");
+        } else if (name.equals("td") || name.equals("th")) {
+            span(element, "colspan");
+            span(element, "rowspan");
         } else if (name.equals("object")) {
             place(element);
         }
@@ -128,6 +132,18 @@ final class XhtmlReader {
                             + (heading + 1));
         }
         heading = level;
+    }
+
+    private void span(Element cell, String attribute) {
+        String span = cell.getAttribute(attribute);
+        if (!span.isEmpty() && !span.matches("[1-9][0-9]?")) {
+            problems.add(
+                    "a cell has "
+                            + attribute
+                            + "=\""
+                            + PlainText.line(span)
+                            + "\", expected 1 to 99");
+        }
     }
 
     private void place(Element element) {

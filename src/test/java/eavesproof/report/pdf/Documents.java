@@ -73,7 +73,7 @@ final class Documents {
                         + "<th>Station, mm</th><th>Remark</th></tr></thead><tbody>"
                         + rows
                         + "</tbody></table><ul><li>one</li><li>two</li></ul><p id=\"sign\">Signed</p>";
-        return Manuscript.of(
+        return new Manuscript(
                 page(body),
                 Map.of("a", drawing("fall to the left"), "b", drawing("offset")),
                 List.of(
@@ -89,7 +89,7 @@ final class Documents {
     }
 
     static Manuscript of(String xhtml) {
-        return Manuscript.of(xhtml, Map.of(), List.of(), about(), Paper.A4);
+        return new Manuscript(xhtml, Map.of(), List.of(), about(), Paper.A4);
     }
 
     static String page(String body) {

@@ -110,6 +110,7 @@ class OutsideWorldTest {
                 "<p>&nbsp;</p>",
                 "<p><input type='text'/></p>",
                 "<h1>a</h1><h3>b</h3>",
+                "<table><tr><th colspan='100000000'>x</th></tr></table>",
                 "<table><tr><td>no head</td></tr></table>",
                 "<object type='application/x-eavesproof-drawing' data-drawing='none'></object>",
             })
@@ -119,6 +120,13 @@ class OutsideWorldTest {
                         LayoutTrouble.class,
                         () -> WRITER.write(Documents.of(Documents.page(body))));
         assertTrue(trouble.getMessage().startsWith(XhtmlReader.PAGE), trouble.getMessage());
+    }
+
+    @Test
+    void aPageWithNoRoomForTextIsRefused() {
+        String page =
+                "<html><head><style>@page { margin: 400mm }</style></head><body>x</body></html>";
+        assertThrows(LayoutTrouble.class, () -> WRITER.write(Documents.of(page)));
     }
 
     @Test

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
-import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -88,7 +87,7 @@ class PdfWriterTest {
         Manuscript less =
                 new Manuscript(
                         whole.xhtml(),
-                        new TreeMap<>(whole.drawings()),
+                        whole.drawings(),
                         whole.attachments().subList(0, 1),
                         whole.about(),
                         whole.paper());
@@ -126,6 +125,21 @@ class PdfWriterTest {
             }
             assertEquals(
                     3, text.split("Station, mm", -1).length - 1, "the table's head is repeated");
+        }
+    }
+
+    @Test
+    void textIsNotLostWhateverFontItsStyleAsksFor() throws Exception {
+        String page =
+                Documents.page(
+                        "<p style='font-family: \"No Such Face\"'>nowhere to be found</p>"
+                                + "<p style='font-family: fantasy; font-weight: 900'>heavy → arrow</p>"
+                                + "<p>a cat \u732B.</p>");
+        try (PDDocument document = Loader.loadPDF(new PdfWriter().write(Documents.of(page)))) {
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("nowhere to be found"), text);
+            assertTrue(text.contains("heavy → arrow"), text);
+            assertTrue(text.contains("a cat \uFFFD."), text);
         }
     }
 
