@@ -9,7 +9,7 @@ public enum Fill {
     INK(0, 0, 0),
     HATCHED(-1, 45, 1.8),
     COUNTER_HATCHED(-1, -45, 1.8),
-    LEVEL_RULED(-1, 0, 1.3);
+    LEVEL_RULED(-1, 0, 1.6);
 
     private final int grey;
     private final double hatchDeg;

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class Filling implements Runnable {
     private static final int LOOK_EVERY_MS = 5;
     private static final int LAST_CHANCE_MS = 500;
+    private static final int LONGEST_MESSAGE = 500;
     private static final Place UNKNOWN = new Place("", 0, 0);
 
     private final Configuration freemarker;
@@ -138,13 +139,18 @@ final class Filling implements Runnable {
         return trouble(last, String.valueOf(thrown.getMessage()), thrown);
     }
 
-    /** FreeMarker's message without its advice to programmers, on one line. */
+    /**
+     * FreeMarker's message without its advice to programmers, on one line and of a length to read.
+     */
     private static String plain(String message) {
-        return message.replaceAll("(?s)\\n---- *\\n.*", "")
-                .replaceAll("The name was interpreted by [^\\n]*", "")
-                .replaceAll(" *\\[in template [^\\]]*\\]", "")
-                .replaceAll("\\s+", " ")
-                .strip();
+        String said =
+                message.replaceAll("(?s)\\n---- *\\n.*", "")
+                        .replaceAll("The name was interpreted by [^\\n]*", "")
+                        .replaceAll(" *\\[in template [^\\]]*\\]", "")
+                        .replaceAll("\\s+", " ")
+                        .strip();
+        return PlainText.line(
+                said.length() > LONGEST_MESSAGE ? said.substring(0, LONGEST_MESSAGE) + "…" : said);
     }
 
     private LayoutTrouble trouble(Place place, String said, @Nullable Throwable cause) {

@@ -2,6 +2,7 @@ package eavesproof.report;
 
 import eavesproof.drawing.Lettering;
 import java.util.Collections;
+import java.util.Locale;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -40,7 +41,7 @@ public record Unprintable(NavigableSet<Integer> missing, boolean rightToLeft) {
                                                                 4
                                                                         - Integer.toHexString(c)
                                                                                 .length()))
-                                        + Integer.toHexString(c).toUpperCase(java.util.Locale.ROOT))
+                                        + Integer.toHexString(c).toUpperCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
     }
 
