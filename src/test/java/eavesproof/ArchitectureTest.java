@@ -38,7 +38,7 @@ class ArchitectureTest {
             setout       | quantity job survey judge                               |
             findings     | quantity job survey rules check judge setout            |
             drawing      | quantity job survey judge setout findings               | Java2D files
-            report       | quantity job survey rules judge setout findings drawing | FreeMarker files
+            report       | quantity job survey rules check judge setout findings drawing | FreeMarker files
             report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Java2D XML files
             exchange     | quantity job survey rules check judge setout findings   | Jackson files
             app          | *                                                       | Java

@@ -1,0 +1,119 @@
+package eavesproof.report;
+
+import eavesproof.drawing.Built;
+import eavesproof.drawing.Drawing;
+import eavesproof.drawing.Elevation;
+import eavesproof.drawing.Slope;
+import eavesproof.findings.Finding;
+import eavesproof.findings.Findings;
+import eavesproof.job.Job;
+import eavesproof.job.Run;
+import eavesproof.job.WayPart;
+import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.BiFunction;
+
+/** The drawings of a report, in the order of the record. */
+final class Figures {
+    private static final String FALL = "reach-fall";
+
+    private final Map<String, Drawing> drawings = new LinkedHashMap<>();
+    private final BiFunction<String, Drawing, Markup> placed;
+    private final double widthMm;
+
+    /**
+     * @param placed how a drawing comes into the text, given its id
+     */
+    Figures(double widthMm, BiFunction<String, Drawing, Markup> placed) {
+        this.widthMm = widthMm;
+        this.placed = placed;
+    }
+
+    /** All that were placed so far, by id. */
+    Map<String, Drawing> drawings() {
+        return drawings;
+    }
+
+    Markup place(Drawing drawing) {
+        String id = "drawing-" + (drawings.size() + 1);
+        drawings.put(id, drawing);
+        return placed.apply(id, drawing);
+    }
+
+    List<Report.Figure> of(Job job, Findings findings, Listed listed) {
+        List<Report.Figure> figures = new ArrayList<>();
+        for (Run run : Objects.requireNonNullElse(job.runs(), List.<Run>of())) {
+            for (Run.Straight straight :
+                    Objects.requireNonNullElse(run.straights(), List.<Run.Straight>of())) {
+                Built built =
+                        new Built(
+                                run.id(),
+                                straight,
+                                outlets(job, straight.id()),
+                                listed.on(straight.id()),
+                                slopes(findings, straight.id()));
+                Elevation elevation = Elevation.of(built, widthMm);
+                figures.add(
+                        new Report.Figure(
+                                title(run, straight),
+                                elevation.drawing().map(this::place).stream().toList(),
+                                elevation.notes()));
+            }
+        }
+        return figures;
+    }
+
+    static String title(Run run, Run.Straight straight) {
+        return "Run "
+                + run.id()
+                + (run.title() == null ? "" : " (" + run.title() + ")")
+                + ", straight "
+                + straight.id()
+                + (straight.lengthMm() == null
+                        ? ", length not recorded"
+                        : ", " + Decimals.with(straight.lengthMm(), Unit.MM));
+    }
+
+    private static List<WayPart.Outlet> outlets(Job job, String straight) {
+        return Objects.requireNonNullElse(job.way(), List.<WayPart>of()).stream()
+                .filter(WayPart.Outlet.class::isInstance)
+                .map(WayPart.Outlet.class::cast)
+                .filter(outlet -> straight.equals(outlet.on()))
+                .toList();
+    }
+
+    /** The fall of each reach as it was found; several requirements may speak of one reach. */
+    private static List<Slope> slopes(Findings findings, String straight) {
+        Map<String, Slope> slopes = new LinkedHashMap<>();
+        for (Finding finding : findings.findings()) {
+            if (finding.kind().equals(FALL)
+                    && finding.measured().orElse(null) instanceof Finding.MeasuredNumber fall) {
+                finding.place()
+                        .stretch()
+                        .filter(s -> s.straight().equals(straight))
+                        .ifPresent(
+                                s ->
+                                        slopes.putIfAbsent(
+                                                finding.place().keys().toString(),
+                                                slope(finding, fall, s.fromMm(), s.toMm())));
+            }
+        }
+        return List.copyOf(slopes.values());
+    }
+
+    private static Slope slope(
+            Finding finding, Finding.MeasuredNumber fall, double from, double to) {
+        boolean leftOfOutlet = finding.place().key("side").filter("left"::equals).isPresent();
+        boolean towardsOutlet = fall.value() >= 0;
+        String text =
+                Decimals.with(Math.abs(fall.value()), fall.unit())
+                        + Amounts.ratio(Math.abs(fall.value()), fall.unit())
+                        + (towardsOutlet ? "" : ", away from the outlet");
+        return new Slope(from, to, leftOfOutlet == towardsOutlet, text);
+    }
+}

@@ -1,0 +1,39 @@
+package eavesproof.report;
+
+import java.util.List;
+
+/** How far this paper can be relied on, and how to check it again. */
+final class Limits {
+    private Limits() {}
+
+    static List<String> of(Issue issue) {
+        String measured =
+                issue.job().dates() == null || issue.job().dates().measured() == null
+                        ? "on the day of measuring, which is not recorded"
+                        : "on " + issue.job().dates().measured();
+        return List.of(
+                "This is the installer's own record of their own work. It records and computes; it "
+                        + "approves nothing, and nobody independent has looked at the gutter for it.",
+                "Local codes and licensed practice decide what is required at this address. Where "
+                        + "they ask for more than the rules named here, they hold.",
+                "The results hold for what was measured "
+                        + measured
+                        + ", and for nothing that was changed, covered or added since.",
+                "Documents are named with the edition that the rules were written from and the date "
+                        + "when that edition was last looked up. A newer edition may say otherwise.",
+                "Measured lengths, falls and gaps are given with their expanded uncertainty, k = 2 "
+                        + "(JCGM 100). A verdict on them follows the decision rule printed with its "
+                        + "workings (JCGM 106).",
+                "The job record and every finding are attached to this file as job.json and "
+                        + "findings.json. To check the job again: eavesproof check job.json. The "
+                        + "same record and the same rules give the same findings.");
+    }
+
+    static List<Report.Entry> identity(Issue issue) {
+        return List.of(
+                new Report.Entry("Report", issue.number()),
+                new Report.Entry("Job record, SHA-256", issue.findings().jobSha256()),
+                new Report.Entry("Rule set, SHA-256", issue.findings().rules().sha256()),
+                new Report.Entry("Program", issue.program()));
+    }
+}

@@ -1,0 +1,77 @@
+package eavesproof.report;
+
+import eavesproof.findings.Findings;
+import eavesproof.rules.RuleSet;
+import java.time.LocalDate;
+import java.util.List;
+
+/** What the job was held against, in words. */
+final class RulesHeld {
+    private RulesHeld() {}
+
+    static Report.Rules of(Findings.RulesUsed rules, LocalDate issued) {
+        Grids documents =
+                new Grids("Documents that the rules cite", "No document is cited.")
+                        .words("Document", 46)
+                        .words("Edition", 16)
+                        .words("Standing", 16)
+                        .name("In force", 22)
+                        .name("Checked", 12);
+        for (RuleSet.Document document : rules.documents().values()) {
+            documents.row(
+                    document.title(),
+                    document.edition().isEmpty() ? "—" : document.edition(),
+                    document.standing().words(),
+                    inForce(document, issued),
+                    document.checked().orElse(null));
+        }
+        return new Report.Rules(
+                rules.title() + " (" + rules.name() + ")",
+                rules.jurisdiction(),
+                shipped(rules),
+                rules.changes(),
+                documents.grid(),
+                rules.clausesNotChecked());
+    }
+
+    private static String shipped(Findings.RulesUsed rules) {
+        if (rules.asShipped()) {
+            return "The rules are as shipped with the program.";
+        }
+        return rules.changes().isEmpty()
+                ? "The rules are not as shipped with the program."
+                : "The rules are not as shipped with the program. What was changed:";
+    }
+
+    /** Dates are written year first, so that they sort as text. */
+    private static String inForce(RuleSet.Document document, LocalDate issued) {
+        String from = document.validFrom().orElse("");
+        String to = document.validTo().orElse("");
+        if (from.isEmpty() && to.isEmpty()) {
+            return "—";
+        }
+        boolean superseded = !to.isEmpty() && to.compareTo(issued.toString()) < 0;
+        return (from.isEmpty() ? "" : "from " + from)
+                + (to.isEmpty() ? "" : (from.isEmpty() ? "" : " ") + "to " + to)
+                + (superseded ? ", superseded" : "");
+    }
+
+    /** Editions that were no longer in force on the day of issue, as sentences. */
+    static List<String> superseded(Findings.RulesUsed rules, LocalDate issued) {
+        return rules.documents().values().stream()
+                .filter(
+                        d ->
+                                d.validTo()
+                                        .filter(to -> to.compareTo(issued.toString()) < 0)
+                                        .isPresent())
+                .map(
+                        d ->
+                                d.title()
+                                        + ", "
+                                        + d.edition()
+                                        + ", was superseded on "
+                                        + d.validTo().orElseThrow()
+                                        + ".")
+                .toList();
+    }
+}

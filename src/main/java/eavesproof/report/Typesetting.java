@@ -1,0 +1,84 @@
+package eavesproof.report;
+
+import eavesproof.drawing.Drawing;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
+
+/**
+ * A report laid out by the templates of one folder: for paper as a manuscript with its drawings and
+ * attachments, for the screen as one page that stands alone.
+ */
+public final class Typesetting {
+    /** The template that every folder must have. */
+    public static final String TEMPLATE = "report.ftlh";
+
+    private static final double MARGIN_MM = 18;
+    private static final double SCREEN_MM = 174;
+    private static final String LANGUAGE = "en";
+
+    private final Templates templates;
+
+    public Typesetting(Path folder, Allowance allowance) throws LayoutTrouble {
+        templates = new Templates(folder, Set.of(Report.class.getPackageName()), allowance);
+    }
+
+    public Manuscript forPaper(Issue issue) throws LayoutTrouble {
+        double width = issue.paper().widthMm() - 2 * MARGIN_MM;
+        Composition composition = new Composition(issue, width, (id, drawing) -> Markup.place(id));
+        return new Manuscript(
+                fill(composition, false),
+                composition.drawings(),
+                issue.attachments(),
+                about(issue),
+                issue.paper());
+    }
+
+    /** One HTML page; drawings and styles are in it, and it asks for nothing from outside. */
+    public String forScreen(Issue issue) throws LayoutTrouble {
+        BiFunction<String, Drawing, Markup> drawn = (id, drawing) -> Markup.draw(drawing);
+        return "<!DOCTYPE html>\n" + fill(new Composition(issue, SCREEN_MM, drawn), true);
+    }
+
+    /** Set twice where the first time shows letters that cannot be printed, so that it is said. */
+    private String fill(Composition composition, boolean screen) throws LayoutTrouble {
+        String once = fill(composition.report(""), screen);
+        Unprintable unprintable = Unprintable.in(once);
+        return screen || unprintable.isEmpty()
+                ? once
+                : fill(composition.report(said(unprintable)), screen);
+    }
+
+    private String fill(Report report, boolean screen) throws LayoutTrouble {
+        return templates.fill(TEMPLATE, Map.of("report", report, "screen", screen));
+    }
+
+    private static String said(Unprintable unprintable) {
+        String missing =
+                unprintable.missing().isEmpty()
+                        ? ""
+                        : "The record holds characters that the fonts of this paper lack; a mark "
+                                + "stands in their place: "
+                                + unprintable.missingNames()
+                                + ". ";
+        String turned =
+                unprintable.rightToLeft()
+                        ? "The record holds words that are written from right to left; they are "
+                                + "printed in the wrong order here. "
+                        : "";
+        return missing + turned + "The attached job.json has them as they were written.";
+    }
+
+    private static About about(Issue issue) {
+        String title = issue.job().title();
+        return new About(
+                (title == null ? "Eaves gutter" : title) + ": installer's measurement record",
+                new People(issue.job()).author(),
+                "Installer's measurement record and declaration " + issue.number(),
+                LANGUAGE,
+                issue.program(),
+                issue.issued().atStartOfDay(ZoneOffset.UTC).toInstant());
+    }
+}

@@ -1,0 +1,267 @@
+package eavesproof.report;
+
+import eavesproof.findings.Digest;
+import eavesproof.findings.Finding;
+import eavesproof.findings.Findings;
+import eavesproof.findings.InWords;
+import eavesproof.judge.Verdict;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** The findings in words: what needs a decision, what complies, what does not apply, silence. */
+final class Verdicts {
+    private final Findings findings;
+    private final Digest digest;
+    private final Listed listed;
+    private final IdentityHashMap<Finding, String> labels;
+
+    Verdicts(Findings findings) {
+        this.findings = findings;
+        digest = Digest.of(findings);
+        listed = Listed.of(digest);
+        labels = listed.labels();
+    }
+
+    Listed listed() {
+        return listed;
+    }
+
+    String introduced() {
+        int places = listed.entries().stream().mapToInt(Listed.Entry::places).sum();
+        if (places == 0) {
+            return "Nothing that was checked is left open.";
+        }
+        List<String> parts = new ArrayList<>();
+        for (Verdict verdict :
+                List.of(Verdict.DOES_NOT_COMPLY, Verdict.TOO_CLOSE, Verdict.NOT_RECORDED)) {
+            int of = findings.of(verdict).size();
+            if (of > 0) {
+                parts.add(of + " " + verdict.words());
+            }
+        }
+        return (places == 1 ? "One check is" : places + " checks are")
+                + " left open: "
+                + InWords.list(parts)
+                + ". The numbers are those on the drawings"
+                + elsewhere()
+                + ".";
+    }
+
+    private String elsewhere() {
+        List<String> numbers = listed.onNoStraight();
+        return numbers.isEmpty()
+                ? ""
+                : "; "
+                        + InWords.list(numbers)
+                        + (numbers.size() == 1 ? " lies" : " lie")
+                        + " on no straight and so on none of them";
+    }
+
+    /** Document, edition, clause; and what weight it has, unless its name says so. */
+    private static String source(Finding.Source source) {
+        String words = InWords.source(source);
+        String standing = ", " + source.standing().words();
+        boolean twice =
+                words.endsWith(standing)
+                        && source.document()
+                                .toLowerCase(Locale.ROOT)
+                                .contains(source.standing().words());
+        return twice ? words.substring(0, words.length() - standing.length()) : words;
+    }
+
+    List<Report.Open> open() {
+        Map<Verdict, List<Report.Action>> byVerdict = new LinkedHashMap<>();
+        for (Listed.Entry entry : listed.entries()) {
+            byVerdict.computeIfAbsent(entry.verdict(), v -> new ArrayList<>()).add(action(entry));
+        }
+        return byVerdict.entrySet().stream()
+                .map(
+                        of ->
+                                new Report.Open(
+                                        capital(of.getKey().words()),
+                                        of.getKey().id(),
+                                        of.getValue()))
+                .toList();
+    }
+
+    private Report.Action action(Listed.Entry entry) {
+        List<Finding> all =
+                entry.requirements().stream().flatMap(h -> h.findings().stream()).toList();
+        Set<String> because = new LinkedHashSet<>(all.get(0).because());
+        Set<String> remedy = new LinkedHashSet<>(all.get(0).remedy().stream().toList());
+        for (Finding finding : all) {
+            because.retainAll(finding.because());
+            remedy.retainAll(finding.remedy().stream().toList());
+        }
+        Set<String> said = new LinkedHashSet<>(because);
+        said.addAll(remedy);
+        return new Report.Action(
+                "" + entry.number(),
+                entry.requirements().size() > 1,
+                because.stream().map(Verdicts::sentence).toList(),
+                remedy.stream().map(Verdicts::sentence).toList(),
+                entry.requirements().stream().map(held -> need(held, said)).toList());
+    }
+
+    private Report.Need need(Digest.Held held, Set<String> saidAlready) {
+        return new Report.Need(
+                sentence(held.says()),
+                held.rule(),
+                sentence(source(held.source())),
+                held.findings().size() > 1,
+                held.findings().stream().map(finding -> held(finding, saidAlready)).toList());
+    }
+
+    private Report.Held held(Finding finding, Set<String> saidAlready) {
+        List<String> notes = new ArrayList<>();
+        Amounts.allowed(finding).ifPresent(all -> notes.add("Allowed: " + all + "."));
+        finding.because().stream()
+                .filter(why -> !saidAlready.contains(why))
+                .forEach(why -> notes.add(sentence(why)));
+        finding.assumed().forEach(what -> notes.add("Assumed: " + what + "."));
+        finding.remedy()
+                .filter(remedy -> !saidAlready.contains(remedy))
+                .ifPresent(remedy -> notes.add(sentence("To put it right: " + remedy)));
+        return new Report.Held(
+                Objects.requireNonNullElse(labels.get(finding), ""),
+                InWords.place(finding.place()),
+                Amounts.measured(finding),
+                Amounts.sure(finding),
+                Amounts.limit(finding),
+                Amounts.spare(finding),
+                notes);
+    }
+
+    List<Report.Topic> complies() {
+        Map<String, List<Report.Met>> topics = new LinkedHashMap<>();
+        for (Digest.Held held : digest.complies()) {
+            topics.computeIfAbsent(held.topic(), t -> new ArrayList<>())
+                    .add(
+                            new Report.Met(
+                                    sentence(held.says()),
+                                    held.rule(),
+                                    sentence(source(held.source())),
+                                    "" + held.findings().size(),
+                                    held(held.tightest(), Set.of())));
+        }
+        return topics.entrySet().stream()
+                .map(topic -> new Report.Topic(capital(topic.getKey()), topic.getValue()))
+                .toList();
+    }
+
+    List<Report.Apart> notApplicable() {
+        return digest.notApplicable().stream()
+                .map(
+                        apart ->
+                                new Report.Apart(
+                                        sentence(String.join("; ", apart.because())),
+                                        InWords.list(
+                                                apart.requirements().stream()
+                                                        .map(Digest.Held::rule)
+                                                        .toList()),
+                                        "" + apart.places()))
+                .toList();
+    }
+
+    List<Report.Silence> silent() {
+        return findings.uncovered().stream()
+                .map(
+                        silence ->
+                                new Report.Silence(
+                                        capital(silence.kind().title()),
+                                        InWords.place(silence),
+                                        silence.why().isEmpty()
+                                                ? "No rule of this rule set is about it."
+                                                : sentence(String.join("; ", silence.why()))))
+                .toList();
+    }
+
+    /** Every place of what is not met or too close, and the tightest of what complies. */
+    List<Report.Reckoning> workings() {
+        List<Report.Reckoning> workings = new ArrayList<>();
+        for (Listed.Entry entry : listed.entries()) {
+            for (Digest.Held held : entry.requirements()) {
+                for (Finding finding : held.findings()) {
+                    boolean asSteps = finding.equals(held.tightest());
+                    if (asSteps || entry.verdict() != Verdict.NOT_RECORDED) {
+                        workings.add(reckoning(finding, asSteps));
+                    }
+                }
+            }
+        }
+        digest.complies().stream()
+                .map(Digest.Held::tightest)
+                .filter(Verdicts::isMeasured)
+                .forEach(finding -> workings.add(reckoning(finding, true)));
+        workings.removeIf(it -> it.steps().isEmpty() && it.decision().isEmpty());
+        return workings;
+    }
+
+    private Report.Reckoning reckoning(Finding finding, boolean withSteps) {
+        return new Report.Reckoning(
+                Objects.requireNonNullElse(labels.get(finding), ""),
+                capital(finding.rule()),
+                InWords.place(finding.place()),
+                decision(finding),
+                withSteps
+                        ? finding.workings().stream()
+                                .map(
+                                        step ->
+                                                new Report.Step(
+                                                        step.name(), step.value(), step.from()))
+                                .toList()
+                        : List.of());
+    }
+
+    /** Not counted and not seen, so that how sure it is matters. */
+    private static boolean isMeasured(Finding finding) {
+        return finding.measured().orElse(null) instanceof Finding.MeasuredNumber number
+                && number.expandedUncertainty().filter(u -> u == 0).isEmpty();
+    }
+
+    private static String decision(Finding finding) {
+        if (finding.measured().isEmpty() || finding.limit().isEmpty()) {
+            return "";
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add(
+                InWords.measured(finding.measured().get())
+                        + " against "
+                        + InWords.limit(finding.limit().get()));
+        InWords.margin(finding).ifPresent(parts::add);
+        if (isMeasured(finding)) {
+            finding.probability().ifPresent(p -> parts.add("P " + Amounts.probability(p)));
+        }
+        parts.add(decisionRule(finding.decision()));
+        return sentence(String.join("; ", parts));
+    }
+
+    /** The guard is a share of the expanded uncertainty that is kept inside the limit. */
+    private static String decisionRule(String decision) {
+        return decision.equals("simple")
+                ? "simple acceptance"
+                : decision.replace("r=", "acceptance, r = ");
+    }
+
+    /** With a capital and a full stop. */
+    static String sentence(String words) {
+        String capital = capital(words);
+        return capital.isEmpty() || capital.endsWith(".") ? capital : capital + ".";
+    }
+
+    static String capital(String words) {
+        if (words.isEmpty()) {
+            return words;
+        }
+        int first = words.codePointAt(0);
+        return Character.toString(Character.toUpperCase(first))
+                + words.substring(Character.charCount(first));
+    }
+}
