@@ -1,11 +1,13 @@
 package eavesproof.hydraulics;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * The water along a trough.
+ * The water along a gutter.
  *
- * @param points from the high end to the outlet, at least at every station of the bed
+ * @param points by rising x, at least at every station of the bed; two at one x are just before and
+ *     just behind a point inflow, a corner or an outlet
  */
 public record WaterSurface(List<At> points) {
     public WaterSurface {
@@ -19,8 +21,9 @@ public record WaterSurface(List<At> points) {
     }
 
     /**
-     * @param x from the high end, m
-     * @param flow m³/s
+     * @param x m
+     * @param flow m³/s; below 0 to the left
+     * @param bed height of the sole, m
      * @param depth m
      * @param freeboard from the surface to the lower lip, m; negative where water spills
      */
@@ -29,13 +32,16 @@ public record WaterSurface(List<At> points) {
         public double level() {
             return bed + depth;
         }
+
+        /** The same seen from behind. */
+        At mirrored() {
+            return new At(0 - x, 0 - flow, bed, depth, freeboard, regime);
+        }
     }
 
     /** Where the water comes nearest to the lip, or goes furthest over it. */
     public At worst() {
-        return points.stream()
-                .min(java.util.Comparator.comparingDouble(At::freeboard))
-                .orElseThrow();
+        return points.stream().min(Comparator.comparingDouble(At::freeboard)).orElseThrow();
     }
 
     /** The depth at x, straight between the points. */

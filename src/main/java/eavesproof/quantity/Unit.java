@@ -27,6 +27,8 @@ public enum Unit {
     US_GPM("US gpm", Dimension.FLOW, 3.785411784 / 60, 1),
     MM_PER_H("mm/h", Dimension.RAINFALL, 1, 0),
     INCH_PER_H("in/h", Dimension.RAINFALL, 25.4, 2),
+    L_PER_S_HA("L/s/ha", Dimension.RAINFALL, 0.36, 0),
+    L_PER_S_M2("L/s/m2", Dimension.RAINFALL, 3600, 3),
     CELSIUS("degC", Dimension.TEMPERATURE, 1, 1),
     COUNT("count", Dimension.COUNT, 1, 0),
     LITRE("L", Dimension.VOLUME, 1, 2),
