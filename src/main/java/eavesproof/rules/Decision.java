@@ -11,8 +11,11 @@ import eavesproof.quantity.Decimals;
 public record Decision(double guard) {
     public static final Decision SIMPLE = new Decision(0);
 
+    /** More is a slip of the pen: nothing would ever comply. */
+    public static final double MOST_GUARD = 10;
+
     public Decision {
-        if (!(guard >= 0 && guard <= 10)) {
+        if (!(guard >= 0 && guard <= MOST_GUARD)) {
             throw new IllegalArgumentException("a guard factor is between 0 and 10, not " + guard);
         }
     }

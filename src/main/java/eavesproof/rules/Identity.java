@@ -1,12 +1,8 @@
 package eavesproof.rules;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -23,7 +19,7 @@ final class Identity {
     static String of(RuleBook book) {
         Identity identity = new Identity();
         identity.write(book);
-        return sha256(identity.text.toString());
+        return Sha256.of(identity.text.toString());
     }
 
     private void write(RuleBook book) {
@@ -72,14 +68,5 @@ final class Identity {
     private void line(String what, String value) {
         text.append(what).append(' ').append(value.length()).append(' ').append(value);
         text.append('\n');
-    }
-
-    static String sha256(String text) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every JDK has SHA-256", e);
-        }
     }
 }

@@ -19,7 +19,7 @@ final class Laying {
     private final TreeMap<String, Rule> effective = new TreeMap<>();
     private final Map<String, Integer> layerOf = new HashMap<>();
     private final Map<String, RuleSet.Document> documents = new LinkedHashMap<>();
-    private final List<RuleChange> changes = new ArrayList<>();
+    private final List<List<RuleChange>> changes = new ArrayList<>();
     private final List<List<Rule>> own = new ArrayList<>();
     private Optional<Decision> decision = Optional.empty();
 
@@ -32,6 +32,7 @@ final class Laying {
 
     RuleBook book() throws RefusedRules {
         for (RuleSet layer : layers) {
+            changes.add(new ArrayList<>());
             documents(layer);
             List<Rule> rules = rules(layer);
             drop(layer);
@@ -108,7 +109,7 @@ final class Laying {
                             if (below == null) {
                                 problem(layer, "drops " + name, "a rule that is there below");
                             } else {
-                                changes.add(RuleChange.dropped(below, reason));
+                                change(RuleChange.dropped(below, reason));
                             }
                         });
     }
@@ -127,9 +128,9 @@ final class Laying {
             } else if (below == null && listed) {
                 problem(layer, "replaces " + rule.name(), "a rule that is there below");
             } else if (below != null) {
-                changes.add(RuleChange.replaced(below, rule));
+                change(RuleChange.replaced(below, rule));
             } else if (!own.isEmpty()) {
-                changes.add(RuleChange.added(rule));
+                change(RuleChange.added(rule));
             }
         }
         for (String name : layer.replaces()) {
@@ -137,6 +138,11 @@ final class Laying {
                 problem(layer, "replaces " + name, "a rule of that name in its own files");
             }
         }
+    }
+
+    /** Of the layer that is being laid. */
+    private void change(RuleChange change) {
+        changes.get(changes.size() - 1).add(change);
     }
 
     private void problem(RuleSet layer, String found, String expected) {

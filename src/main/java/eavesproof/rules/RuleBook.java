@@ -17,7 +17,7 @@ public final class RuleBook {
     private final List<RuleSet> layers;
     private final SortedMap<String, Rule> effective;
     private final List<List<Rule>> ofLayer;
-    private final List<RuleChange> changes;
+    private final List<List<RuleChange>> changes;
     private final Map<String, RuleSet.Document> documents;
     private final Decision decision;
 
@@ -25,13 +25,13 @@ public final class RuleBook {
             List<RuleSet> layers,
             SortedMap<String, Rule> effective,
             List<List<Rule>> ofLayer,
-            List<RuleChange> changes,
+            List<List<RuleChange>> changes,
             Map<String, RuleSet.Document> documents,
             Decision decision) {
         this.layers = List.copyOf(layers);
         this.effective = new TreeMap<>(effective);
         this.ofLayer = List.copyOf(ofLayer);
-        this.changes = List.copyOf(changes);
+        this.changes = changes.stream().map(List::copyOf).toList();
         this.documents = Collections.unmodifiableMap(new LinkedHashMap<>(documents));
         this.decision = decision;
     }
@@ -76,7 +76,12 @@ public final class RuleBook {
 
     /** What each layer above the root did to the rules below it, from the root up. */
     public List<RuleChange> changes() {
-        return changes;
+        return changes.stream().flatMap(List::stream).toList();
+    }
+
+    /** What one layer did to the rules below it; nothing for the root. */
+    public List<RuleChange> changesBy(int layer) {
+        return changes.get(layer);
     }
 
     /** Those of all layers, by key. */

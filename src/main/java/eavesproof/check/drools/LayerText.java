@@ -2,6 +2,7 @@ package eavesproof.check.drools;
 
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleText;
+import eavesproof.rules.Sha256;
 import eavesproof.survey.FactKind;
 import eavesproof.survey.Facts;
 import eavesproof.survey.Vocabulary;
@@ -29,7 +30,7 @@ record LayerText(String packageName, String drl) {
 
     static LayerText of(List<Rule> rules) {
         String body = imports(rules) + conditions(rules);
-        String hash = Digest.sha256(body + vocabulary() + droolsVersion());
+        String hash = Sha256.of(body + vocabulary() + droolsVersion());
         String name = PACKAGE + hash.substring(0, DIGITS);
         return new LayerText(name, "package " + name + "\n" + body);
     }

@@ -137,7 +137,7 @@ final class RuleReader {
             return Optional.empty();
         }
         Matcher guarded = GUARDED.matcher(written);
-        if (guarded.matches() && Double.parseDouble(guarded.group(1)) <= 10) {
+        if (guarded.matches() && Double.parseDouble(guarded.group(1)) <= Decision.MOST_GUARD) {
             Decision decision = new Decision(Double.parseDouble(guarded.group(1)));
             if (RuleText.decision(decision).equals(written)) {
                 return Optional.of(decision);

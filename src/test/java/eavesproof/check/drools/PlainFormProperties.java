@@ -2,6 +2,7 @@ package eavesproof.check.drools;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eavesproof.exchange.RuleSheet;
 import eavesproof.quantity.Unit;
 import eavesproof.rules.Decision;
 import eavesproof.rules.RefusedRules;
@@ -28,6 +29,12 @@ class PlainFormProperties {
         List<Rule> read = Plain.read(RuleText.of(rule));
         assertEquals(List.of(rule), read);
         assertEquals(RuleText.of(rule), RuleText.of(read));
+    }
+
+    @Property(tries = 300)
+    void whatIsOnASheetReadsBackAsTheSameRule(@ForAll("rules") Rule rule) {
+        byte[] sheet = RuleSheet.write(List.of(rule));
+        assertEquals(List.of(rule), RuleSheet.read(rule.file(), sheet));
     }
 
     @Provide

@@ -1,0 +1,108 @@
+package eavesproof.app;
+
+import eavesproof.exchange.RuleSetFile;
+import eavesproof.rules.RefusedRules;
+import eavesproof.rules.Rule;
+import eavesproof.rules.RuleProblem;
+import eavesproof.rules.RuleSet;
+import eavesproof.rules.Sha256;
+import eavesproof.survey.Vocabulary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * One rule set as its folder has it.
+ *
+ * @param files name to SHA-256 of every file that can move a verdict
+ */
+record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
+    private static final String RULE_SET = "rule-set.json";
+    private static final String RULES = ".drl";
+    private static final int MOST_BYTES = 1024 * 1024;
+    private static final int MOST_FILES = 100;
+
+    /** How the rules of a file are come by. */
+    interface RuleReader {
+        List<Rule> read(String file, byte[] bytes) throws RefusedRules;
+    }
+
+    /**
+     * @throws RefusedRules with everything that is wrong in any of its files
+     */
+    static RuleFolder read(Path folder, RuleReader reader) throws RefusedRules, IOException {
+        String label = folder.toAbsolutePath().normalize().getFileName() + "/";
+        List<RuleProblem> problems = new ArrayList<>();
+        TreeMap<String, String> files = new TreeMap<>();
+        List<Rule> rules = new ArrayList<>();
+        RuleSet ruleSet = null;
+        for (String name : names(folder, label)) {
+            byte[] bytes = bytes(folder.resolve(name), label + name);
+            files.put(name, Sha256.of(bytes));
+            try {
+                if (name.equals(RULE_SET)) {
+                    ruleSet = known(label + name, RuleSetFile.read(label + name, bytes));
+                } else {
+                    rules.addAll(reader.read(label + name, bytes));
+                }
+            } catch (RefusedRules refused) {
+                problems.addAll(refused.problems());
+            }
+        }
+        if (ruleSet == null || !problems.isEmpty()) {
+            throw new RefusedRules(problems);
+        }
+        return new RuleFolder(ruleSet.with(rules), files);
+    }
+
+    /** A file that only looks like a rule file would be left out in silence. */
+    private static List<String> names(Path folder, String label) throws RefusedRules, IOException {
+        List<String> names = new ArrayList<>();
+        try (Stream<Path> paths = Files.list(folder)) {
+            for (Path path : paths.sorted().toList()) {
+                String name = String.valueOf(path.getFileName());
+                if (name.equals(RULE_SET) || name.endsWith(RULES)) {
+                    names.add(name);
+                } else if (name.toLowerCase(Locale.ROOT).endsWith(RULES)) {
+                    throw refused(label + name, "this ending", RULES);
+                }
+            }
+        }
+        if (!names.contains(RULE_SET)) {
+            throw refused(label + RULE_SET, "no such file", "what the rule set is");
+        }
+        if (names.size() > MOST_FILES) {
+            throw refused(label, names.size() + " files", "at most " + MOST_FILES);
+        }
+        return names;
+    }
+
+    private static byte[] bytes(Path path, String label) throws RefusedRules, IOException {
+        if (!Files.isRegularFile(path) || Files.size(path) > MOST_BYTES) {
+            throw refused(label, "something else", "a file of at most " + MOST_BYTES + " bytes");
+        }
+        return Files.readAllBytes(path);
+    }
+
+    private static RuleSet known(String file, RuleSet ruleSet) throws RefusedRules {
+        List<RuleProblem> unknown =
+                ruleSet.mustJudge().stream()
+                        .filter(kind -> Vocabulary.kind(kind).isEmpty())
+                        .map(kind -> new RuleProblem(file, "must_judge " + kind, "a fact kind"))
+                        .toList();
+        if (!unknown.isEmpty()) {
+            throw new RefusedRules(unknown);
+        }
+        return ruleSet;
+    }
+
+    private static RefusedRules refused(String where, String found, String expected) {
+        return new RefusedRules(List.of(new RuleProblem(where, found, expected)));
+    }
+}

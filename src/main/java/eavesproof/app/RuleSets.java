@@ -1,0 +1,142 @@
+package eavesproof.app;
+
+import eavesproof.check.drools.DroolsEngine;
+import eavesproof.check.drools.PlainForm;
+import eavesproof.exchange.RuleSetFile;
+import eavesproof.rules.Layers;
+import eavesproof.rules.RefusedRules;
+import eavesproof.rules.Rule;
+import eavesproof.rules.RuleBook;
+import eavesproof.rules.RuleChange;
+import eavesproof.rules.RuleProblem;
+import eavesproof.rules.RuleSet;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.stream.Stream;
+
+/** Finds a rule set and what it builds on, and makes it ready for use. */
+public final class RuleSets {
+    private final Path shippedRules;
+    private final RuleFolder.RuleReader reader;
+    private final Map<String, RuleFolder> folders = new LinkedHashMap<>();
+
+    RuleSets(Path shippedRules, RuleFolder.RuleReader reader) {
+        this.shippedRules = shippedRules;
+        this.reader = reader;
+    }
+
+    /**
+     * @param nameOrFolder the name of a shipped rule set, or a folder
+     * @param shippedRules the folder of the shipped rule sets
+     * @throws RefusedRules with everything for which they cannot be taken
+     */
+    public static LoadedRules load(String nameOrFolder, Path shippedRules)
+            throws RefusedRules, IOException {
+        return new RuleSets(shippedRules, RuleSets::rules).load(nameOrFolder);
+    }
+
+    /** The names of the rule sets in a folder, sorted. */
+    public static List<String> names(Path rules) throws IOException {
+        if (!Files.isDirectory(rules)) {
+            return List.of();
+        }
+        try (Stream<Path> folders = Files.list(rules)) {
+            return folders.filter(folder -> Files.exists(folder.resolve("rule-set.json")))
+                    .map(folder -> String.valueOf(folder.getFileName()))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    /** From its sheet where the file is one that was read when the program was built. */
+    private static List<Rule> rules(String file, byte[] bytes) throws RefusedRules {
+        Optional<List<Rule>> known = Shipped.rules(file, bytes);
+        return known.isPresent() ? known.get() : PlainForm.read(file, bytes);
+    }
+
+    LoadedRules load(String nameOrFolder) throws RefusedRules, IOException {
+        RuleBook book = book(nameOrFolder);
+        return new LoadedRules(book, DroolsEngine.of(book), asShipped(), changes(book));
+    }
+
+    /** The layers found and laid over one another. */
+    RuleBook book(String nameOrFolder) throws RefusedRules, IOException {
+        Path top = folder(nameOrFolder);
+        try {
+            return RuleBook.of(Layers.under(read(top), name -> beside(top, name)));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private Path folder(String nameOrFolder) throws RefusedRules, IOException {
+        if (RuleSetFile.NAME.matcher(nameOrFolder).matches()
+                && Files.isDirectory(shippedRules.resolve(nameOrFolder))) {
+            return shippedRules.resolve(nameOrFolder);
+        }
+        try {
+            Path folder = Path.of(nameOrFolder);
+            if (!nameOrFolder.isEmpty() && Files.isDirectory(folder)) {
+                return folder;
+            }
+        } catch (InvalidPathException e) {
+            // Then it is no folder either.
+        }
+        String expected = "a folder, or one of " + names(shippedRules);
+        throw new RefusedRules(List.of(new RuleProblem("rule set", nameOrFolder, expected)));
+    }
+
+    private RuleSet read(Path folder) throws RefusedRules, IOException {
+        RuleFolder read = RuleFolder.read(folder, reader);
+        folders.put(read.ruleSet().name(), read);
+        return read.ruleSet();
+    }
+
+    private Optional<RuleSet> beside(Path top, String name) throws RefusedRules {
+        Path parent = top.toAbsolutePath().normalize().getParent();
+        try {
+            for (Path place :
+                    parent == null ? List.of(shippedRules) : List.of(parent, shippedRules)) {
+                if (Files.exists(place.resolve(name).resolve("rule-set.json"))) {
+                    return Optional.of(read(place.resolve(name)));
+                }
+            }
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private boolean asShipped() {
+        Map<String, SortedMap<String, String>> shipped = Shipped.files();
+        return folders.entrySet().stream()
+                .allMatch(one -> one.getValue().files().equals(shipped.get(one.getKey())));
+    }
+
+    private List<RuleChange> changes(RuleBook book) {
+        Map<String, SortedMap<String, String>> shipped = Shipped.files();
+        List<RuleChange> changes = new ArrayList<>();
+        for (int i = 0; i < book.layers().size(); i++) {
+            RuleSet layer = book.layers().get(i);
+            RuleFolder folder = folders.get(layer.name());
+            if (folder != null && folder.files().equals(shipped.get(layer.name()))) {
+                continue;
+            }
+            Optional<List<Rule>> original = Original.of(layer, shipped);
+            changes.addAll(
+                    original.isPresent()
+                            ? RuleChange.between(original.get(), layer.rules())
+                            : book.changesBy(i));
+        }
+        return changes;
+    }
+}

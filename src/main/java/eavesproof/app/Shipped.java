@@ -1,0 +1,77 @@
+package eavesproof.app;
+
+import eavesproof.exchange.RuleSheet;
+import eavesproof.rules.Rule;
+import eavesproof.rules.Sha256;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** What the build noted of the rule sets that come with the program. */
+final class Shipped {
+    /** On the class path, beside the compiled layers. */
+    static final String FOLDER = "eavesproof/layer/";
+
+    private static final String LIST = FOLDER + "shipped.txt";
+
+    private Shipped() {}
+
+    /** Where the sheet of a rule file lies, by the digest of its bytes. */
+    static String sheet(String sha256) {
+        return FOLDER + "sheets/" + sha256 + ".json";
+    }
+
+    static String list() {
+        return LIST;
+    }
+
+    /** The rules of a file that was read when the program was built; else nothing. */
+    static Optional<List<Rule>> rules(String file, byte[] bytes) {
+        return sheetRules(file, Sha256.of(bytes));
+    }
+
+    /** One line for each file: the rule set, the file, its digest. */
+    static String line(String ruleSet, String file, String sha256) {
+        return ruleSet + " " + file + " " + sha256 + "\n";
+    }
+
+    /** File to digest, by the name of the rule set. */
+    static Map<String, SortedMap<String, String>> files() {
+        Map<String, SortedMap<String, String>> files = new LinkedHashMap<>();
+        String list =
+                resource(LIST).map(bytes -> new String(bytes, StandardCharsets.UTF_8)).orElse("");
+        for (String line : list.lines().toList()) {
+            List<String> words = List.of(line.split(" ", -1));
+            files.computeIfAbsent(words.get(0), name -> new TreeMap<>())
+                    .put(words.get(1), words.get(2));
+        }
+        return files;
+    }
+
+    /** The rules that a rule set had when it was shipped. */
+    static List<Rule> rulesOf(Map<String, String> files) {
+        List<Rule> rules = new ArrayList<>();
+        files.forEach((file, sha256) -> sheetRules(file, sha256).ifPresent(rules::addAll));
+        return rules;
+    }
+
+    private static Optional<List<Rule>> sheetRules(String file, String sha256) {
+        return resource(sheet(sha256)).map(bytes -> RuleSheet.read(file, bytes));
+    }
+
+    private static Optional<byte[]> resource(String path) {
+        try (InputStream in = Shipped.class.getClassLoader().getResourceAsStream(path)) {
+            return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + path + " of the program", e);
+        }
+    }
+}
