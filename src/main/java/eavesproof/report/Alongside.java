@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** What lies along a straight: readings and brackets by station, joints and the rest in tables. */
+/** What lies along a straight: readings and brackets by station, joints and the rest in words. */
 final class Alongside {
     private final Run.Straight straight;
 
@@ -25,17 +25,70 @@ final class Alongside {
         along.brackets(strips);
         along.tilt(strips);
         Run.Fascia fascia = straight.fascia();
-        along.readings(
-                strips, fascia == null ? null : fascia.edgeReadings(), "Edge of the timber: ");
+        along.readings(strips, fascia == null ? null : fascia.edgeReadings(), "Edge of the timber");
         return strips;
     }
 
-    static List<Report.Grid> tables(Run.Straight straight) {
-        Alongside along = new Alongside(straight);
-        return List.of(along.joints(), along.fittings(), along.zones()).stream()
-                .filter(grid -> !grid.isEmpty())
-                .map(Grids::grid)
-                .toList();
+    /** Joints, fittings and lengths to keep clear, one after the other. */
+    static List<Report.Entry> things(Run.Straight straight) {
+        List<Report.Entry> things = new ArrayList<>();
+        for (Run.Joint joint :
+                Objects.requireNonNullElse(straight.joints(), List.<Run.Joint>of())) {
+            things.add(new Report.Entry("Joint " + joint.id(), text(joint)));
+        }
+        for (Run.Fitting fitting :
+                Objects.requireNonNullElse(straight.fittings(), List.<Run.Fitting>of())) {
+            things.add(new Report.Entry("Fitting " + fitting.id(), text(fitting)));
+        }
+        for (Run.KeepClear zone :
+                Objects.requireNonNullElse(straight.keepClear(), List.<Run.KeepClear>of())) {
+            things.add(new Report.Entry("Keep clear " + zone.id(), text(zone)));
+        }
+        return things;
+    }
+
+    private static String text(Run.Joint joint) {
+        return People.joined(
+                joint.kind() == null ? "kind not recorded" : joint.kind(),
+                at(joint.stationMm()),
+                with("lap", joint.lapMm()),
+                joint.lapWithFlow() == null ? null : "lap with the flow: " + joint.lapWithFlow(),
+                with("gap", joint.gapMm()),
+                with("inserted", joint.insertionMm()),
+                screwed(joint.screwedToFascia()));
+    }
+
+    private static String text(Run.Fitting fitting) {
+        return People.joined(
+                fitting.what(),
+                at(fitting.stationMm()),
+                screwed(fitting.screwedToFascia()),
+                fitting.gutterSlides() == null
+                        ? null
+                        : "gutter slides in it: " + fitting.gutterSlides());
+    }
+
+    private static String text(Run.KeepClear zone) {
+        return People.joined(
+                zone.what(),
+                "from "
+                        + People.or(mm(zone.fromMm()))
+                        + " to "
+                        + People.or(Amounts.with(zone.toMm(), Unit.MM)));
+    }
+
+    private static String at(@Nullable Double stationMm) {
+        return stationMm == null
+                ? "station not recorded"
+                : "at " + Amounts.with(stationMm, Unit.MM);
+    }
+
+    private static @Nullable String with(String what, @Nullable Double mm) {
+        return mm == null ? null : what + " " + Amounts.with(mm, Unit.MM);
+    }
+
+    private static String screwed(@Nullable String said) {
+        return "screwed to the fascia: " + People.or(said);
     }
 
     private void readings(
@@ -45,7 +98,9 @@ final class Alongside {
             String surface = Objects.requireNonNullElse(reading.surface(), "surface not recorded");
             String setUp =
                     reading.setUp() == null ? "set-up not recorded" : "set-up " + reading.setUp();
-            groups.computeIfAbsent(what + surface + ", " + setUp, g -> new ArrayList<>())
+            groups.computeIfAbsent(
+                            (what.isEmpty() ? surface : what) + ", " + setUp,
+                            g -> new ArrayList<>())
                     .add(reading);
         }
         groups.forEach(
@@ -88,70 +143,6 @@ final class Alongside {
                             .row("front lower, mm", each(tilts, t -> mm(t.frontLowerMm())))
                             .strip());
         }
-    }
-
-    private Grids joints() {
-        Grids grid =
-                new Grids("Joints", "")
-                        .name("Joint", 10)
-                        .words("Kind", 20)
-                        .figures("Station, mm", 14)
-                        .figures("Lap, mm", 12)
-                        .words("Lap with the flow", 14)
-                        .figures("Gap, mm", 12)
-                        .figures("Inserted, mm", 13)
-                        .words("Screwed to the fascia", 15);
-        for (Run.Joint joint :
-                Objects.requireNonNullElse(straight.joints(), List.<Run.Joint>of())) {
-            grid.row(
-                    joint.id(),
-                    joint.kind(),
-                    Amounts.fixed(joint.stationMm(), Unit.MM),
-                    Amounts.fixed(joint.lapMm(), Unit.MM),
-                    joint.lapWithFlow(),
-                    Amounts.fixed(joint.gapMm(), Unit.MM),
-                    Amounts.fixed(joint.insertionMm(), Unit.MM),
-                    joint.screwedToFascia());
-        }
-        return grid;
-    }
-
-    private Grids fittings() {
-        Grids grid =
-                new Grids("Fittings", "")
-                        .name("Fitting", 12)
-                        .words("What", 34)
-                        .figures("Station, mm", 14)
-                        .words("Screwed to the fascia", 20)
-                        .words("Gutter slides in it", 20);
-        for (Run.Fitting fitting :
-                Objects.requireNonNullElse(straight.fittings(), List.<Run.Fitting>of())) {
-            grid.row(
-                    fitting.id(),
-                    fitting.what(),
-                    Amounts.fixed(fitting.stationMm(), Unit.MM),
-                    fitting.screwedToFascia(),
-                    fitting.gutterSlides());
-        }
-        return grid;
-    }
-
-    private Grids zones() {
-        Grids grid =
-                new Grids("Lengths to keep clear of joints", "")
-                        .name("Length", 12)
-                        .words("What", 48)
-                        .figures("From, mm", 20)
-                        .figures("To, mm", 20);
-        for (Run.KeepClear zone :
-                Objects.requireNonNullElse(straight.keepClear(), List.<Run.KeepClear>of())) {
-            grid.row(
-                    zone.id(),
-                    zone.what(),
-                    Amounts.fixed(zone.fromMm(), Unit.MM),
-                    Amounts.fixed(zone.toMm(), Unit.MM));
-        }
-        return grid;
     }
 
     private static <T> List<String> each(List<T> things, Function<T, @Nullable String> cell) {

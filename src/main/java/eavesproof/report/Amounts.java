@@ -75,12 +75,12 @@ final class Amounts {
     /** The chance that the true value meets the limit, never printed as more certain than it is. */
     static String probability(double probability) {
         if (probability < RARE) {
-            return "less than 0.01 %";
+            return "< 0.01 %";
         }
         if (probability > 1 - RARE) {
-            return "more than 99.99 %";
+            return "> 99.99 %";
         }
-        return Decimals.plain(probability * 100, 2) + " %";
+        return "= " + Decimals.plain(probability * 100, 2) + " %";
     }
 
     static @Nullable String with(@Nullable Double value, Unit unit) {
@@ -89,11 +89,6 @@ final class Amounts {
 
     static @Nullable String plain(@Nullable Double value, int decimals) {
         return value == null ? null : minus(Decimals.plain(value, decimals));
-    }
-
-    /** For a column of figures. */
-    static @Nullable String fixed(@Nullable Double value, Unit unit) {
-        return value == null ? null : minus(Decimals.fixed(value, unit.decimals()));
     }
 
     /** As people write it on paper: mm², °C. */

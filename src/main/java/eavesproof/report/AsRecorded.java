@@ -36,11 +36,7 @@ final class AsRecorded {
     }
 
     private Report.Record record() {
-        return new Report.Record(
-                Figures.title(run, straight),
-                facts(),
-                Alongside.strips(straight),
-                Alongside.tables(straight));
+        return new Report.Record(Figures.title(run, straight), facts(), Alongside.strips(straight));
     }
 
     private List<Report.Entry> facts() {
@@ -74,6 +70,7 @@ final class AsRecorded {
         if (section != null) {
             facts.add(new Report.Entry("Section of the eaves", People.or(section(section))));
         }
+        facts.addAll(Alongside.things(straight));
         absent(facts);
         return facts;
     }

@@ -16,6 +16,9 @@ import java.util.function.BiFunction;
  * Puts the report together: finished words for the template, and the drawings that go with them.
  */
 final class Composition {
+    private static final int ONE_LINE = 90;
+    private static final int CUT = 85;
+
     private final Issue issue;
     private final Job job;
     private final Findings findings;
@@ -26,7 +29,7 @@ final class Composition {
         this.issue = issue;
         job = issue.job();
         findings = issue.findings();
-        verdicts = new Verdicts(findings);
+        verdicts = new Verdicts(findings, new Places(job));
         figures = new Figures(widthMm, placed);
         key = figures.place(Key.of(widthMm));
         drawn = figures.of(job, findings, verdicts.listed());
@@ -44,10 +47,15 @@ final class Composition {
      */
     Report report(String unprintable) {
         People people = new People(job);
+        String title =
+                Objects.requireNonNullElse(job.title(), "Eaves gutter at an address not recorded");
         return new Report(
                 issue.number(),
                 job.id(),
-                Objects.requireNonNullElse(job.title(), "Eaves gutter at an address not recorded"),
+                title,
+                title.length() <= ONE_LINE
+                        ? title
+                        : title.substring(0, title.offsetByCodePoints(0, CUT)).strip() + " …",
                 issue.issued().toString(),
                 issue.program(),
                 OutcomeSentence.outcome(findings),

@@ -7,6 +7,7 @@ import java.util.List;
  * template arranges, and computes nothing.
  *
  * @param number of this report; another record, rule set or date gives another number
+ * @param shortTitle the title in one line, for the head of each page
  * @param issued date, YYYY-MM-DD
  * @param rests what a reader must know beside the outcome, in sentences
  * @param who issuer, client and others
@@ -20,6 +21,7 @@ public record Report(
         String number,
         String job,
         String title,
+        String shortTitle,
         String issued,
         String program,
         String outcome,
@@ -90,7 +92,7 @@ public record Report(
     public record BandRow(String head, List<String> cells) {}
 
     /** One straight as recorded. */
-    public record Record(String title, List<Entry> facts, List<Strip> strips, List<Grid> tables) {}
+    public record Record(String title, List<Entry> facts, List<Strip> strips) {}
 
     /**
      * @param drawing one, or none where nothing can be drawn

@@ -1,5 +1,6 @@
 package eavesproof.report;
 
+import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.rules.RuleSet;
 import java.time.LocalDate;
@@ -12,13 +13,16 @@ final class RulesHeld {
     static Report.Rules of(Findings.RulesUsed rules, LocalDate issued) {
         Grids documents =
                 new Grids("Documents that the rules cite", "No document is cited.")
-                        .words("Document", 46)
+                        .name("", 5)
+                        .words("Document", 41)
                         .words("Edition", 16)
                         .words("Standing", 16)
                         .name("In force", 22)
                         .name("Checked", 12);
+        int number = 0;
         for (RuleSet.Document document : rules.documents().values()) {
             documents.row(
+                    "[" + ++number + "]",
                     document.title(),
                     document.edition().isEmpty() ? "—" : document.edition(),
                     document.standing().words(),
@@ -32,6 +36,23 @@ final class RulesHeld {
                 rules.changes(),
                 documents.grid(),
                 rules.clausesNotChecked());
+    }
+
+    /** The number of a document in the table of documents, and the clause in it. */
+    static String cited(Findings.RulesUsed rules, Finding.Source source) {
+        int number = 0;
+        for (RuleSet.Document document : rules.documents().values()) {
+            number++;
+            if (document.title().equals(source.document())
+                    && document.edition().equals(source.edition())) {
+                return "["
+                        + number
+                        + "]"
+                        + (source.clause().isEmpty() ? "" : " ")
+                        + source.clause();
+            }
+        }
+        throw new IllegalStateException("no document is called " + source.document());
     }
 
     private static String shipped(Findings.RulesUsed rules) {

@@ -98,29 +98,26 @@ final class Tables {
     static Report.Grid tests(Job job) {
         Grids grid =
                 new Grids("", "No test with water is recorded.")
-                        .name("Test", 8)
+                        .name("Test", 10)
                         .words("What", 22)
-                        .words("Run", 8)
-                        .figures("Litres", 10)
-                        .figures("Minutes", 10)
-                        .figures("Depth, mm", 10)
-                        .words("Drips", 10)
-                        .words("Seen at", 12)
-                        .words("Still stood", 24);
+                        .words("As recorded", 68);
         for (Job.WaterTest test :
                 Objects.requireNonNullElse(job.tests(), List.<Job.WaterTest>of())) {
-            grid.row(
-                    test.id(),
-                    test.kind(),
-                    test.run(),
-                    Amounts.plain(test.litres(), 2),
-                    Amounts.plain(test.minutes(), 1),
-                    Amounts.plain(test.depthMm(), 1),
-                    test.drips(),
-                    test.seenAt(),
-                    stood(test.stood()));
+            String text = test(test);
+            grid.row(test.id(), test.kind(), text.isEmpty() ? null : text);
         }
         return grid.grid();
+    }
+
+    private static String test(Job.WaterTest test) {
+        return People.joined(
+                test.run() == null ? null : "run " + test.run(),
+                Amounts.with(test.litres(), Unit.LITRE),
+                test.minutes() == null ? null : Decimals.plain(test.minutes(), 1) + " min",
+                test.depthMm() == null ? null : Amounts.with(test.depthMm(), Unit.MM) + " deep",
+                test.drips() == null ? null : "drips: " + test.drips(),
+                test.seenAt() == null ? null : "seen at " + test.seenAt(),
+                test.stood() == null ? null : "still stood: " + stood(test.stood()));
     }
 
     private static @Nullable String stood(@Nullable List<Job.Stood> stood) {

@@ -18,12 +18,14 @@ import java.util.Set;
 /** The findings in words: what needs a decision, what complies, what does not apply, silence. */
 final class Verdicts {
     private final Findings findings;
+    private final Places places;
     private final Digest digest;
     private final Listed listed;
     private final IdentityHashMap<Finding, String> labels;
 
-    Verdicts(Findings findings) {
+    Verdicts(Findings findings, Places places) {
         this.findings = findings;
+        this.places = places;
         digest = Digest.of(findings);
         listed = Listed.of(digest);
         labels = listed.labels();
@@ -131,7 +133,7 @@ final class Verdicts {
                 .ifPresent(remedy -> notes.add(sentence("To put it right: " + remedy)));
         return new Report.Held(
                 Objects.requireNonNullElse(labels.get(finding), ""),
-                InWords.place(finding.place()),
+                places.words(finding.place()),
                 Amounts.measured(finding),
                 Amounts.sure(finding),
                 Amounts.limit(finding),
@@ -147,7 +149,7 @@ final class Verdicts {
                             new Report.Met(
                                     sentence(held.says()),
                                     held.rule(),
-                                    sentence(source(held.source())),
+                                    RulesHeld.cited(findings.rules(), held.source()),
                                     "" + held.findings().size(),
                                     held(held.tightest(), Set.of())));
         }
@@ -208,7 +210,7 @@ final class Verdicts {
         return new Report.Reckoning(
                 Objects.requireNonNullElse(labels.get(finding), ""),
                 capital(finding.rule()),
-                InWords.place(finding.place()),
+                places.words(finding.place()),
                 decision(finding),
                 withSteps
                         ? finding.workings().stream()
@@ -231,10 +233,10 @@ final class Verdicts {
             return "";
         }
         List<String> parts = new ArrayList<>();
-        parts.add(
-                InWords.measured(finding.measured().get())
-                        + " against "
-                        + InWords.limit(finding.limit().get()));
+        String measured = InWords.measured(finding.measured().get());
+        String limit = InWords.limit(finding.limit().get());
+        boolean numbers = finding.limit().get() instanceof Finding.NumberLimit;
+        parts.add(measured + (numbers ? " against " : ", ") + limit);
         InWords.margin(finding).ifPresent(parts::add);
         if (isMeasured(finding)) {
             finding.probability().ifPresent(p -> parts.add("P " + Amounts.probability(p)));
