@@ -37,13 +37,15 @@ public final class InWords {
         return run + ", at " + count(uncovered.places(), "place");
     }
 
+    /** What was found, with its expanded uncertainty: 540 ± 1.1 mm. */
     public static String measured(Finding.Measured measured) {
         if (measured instanceof Finding.MeasuredNumber number) {
-            return number(number.value(), number.unit())
-                    + number.expandedUncertainty()
+            String sure =
+                    number.expandedUncertainty()
                             .filter(expanded -> expanded > 0)
-                            .map(expanded -> " ± " + Decimals.with(expanded, number.unit()))
+                            .map(u -> " ± " + Decimals.plain(u, number.unit().decimals()))
                             .orElse("");
+            return number(number.value(), sure, number.unit());
         }
         return ((Finding.MeasuredWord) measured).word();
     }
@@ -54,7 +56,7 @@ public final class InWords {
             String written = number.asWritten();
             boolean converted = !written.equals(Decimals.with(number.value(), number.unit()));
             return (number.atMost() ? "at most " : "at least ")
-                    + number(number.value(), number.unit())
+                    + number(number.value(), "", number.unit())
                     + (converted ? " (" + written + ")" : "");
         }
         List<String> words = ((Finding.WordLimit) limit).words();
@@ -78,7 +80,7 @@ public final class InWords {
         return Optional.of((limit.atMost() ? "over by " : "short by ") + amount);
     }
 
-    /** Where the requirement comes from: document, edition, clause. */
+    /** Document, edition, clause, and what weight it has unless its name says so. */
     public static String source(Finding.Source source) {
         List<String> parts = new ArrayList<>(List.of(source.document()));
         if (!source.edition().isEmpty()) {
@@ -88,7 +90,7 @@ public final class InWords {
             parts.add(source.clause());
         }
         String standing = source.standing().words();
-        if (!standing.equalsIgnoreCase(source.document())) {
+        if (!source.document().toLowerCase(Locale.ROOT).contains(standing)) {
             parts.add(standing);
         }
         return String.join(", ", parts);
@@ -108,8 +110,9 @@ public final class InWords {
     }
 
     /** A number with its unit; a fall also as a ratio, since that is how people set it. */
-    private static String number(double value, Unit unit) {
-        String text = Decimals.with(value, unit);
+    private static String number(double value, String sure, Unit unit) {
+        String number = Decimals.plain(value, unit.decimals()) + sure;
+        String text = unit == Unit.COUNT ? number : number + " " + unit.symbol();
         if (unit.dimension() != Dimension.SLOPE || value <= 0) {
             return text;
         }

@@ -50,7 +50,7 @@ class InWordsTest {
     @Test
     void aMeasureShowsItsUncertaintyWhereThereIsOne() {
         assertEquals(
-                "490 mm ± 1.1 mm",
+                "490 ± 1.1 mm",
                 InWords.measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.of(1.1))));
         assertEquals(
                 "2", InWords.measured(new Finding.MeasuredNumber(2, Unit.COUNT, Optional.of(0.0))));
@@ -106,10 +106,13 @@ class InWordsTest {
                         new Finding.Source(
                                 "Eaves handbook", "3rd", "5.1", RuleSet.Standing.FROM_MEMORY)));
         assertEquals(
-                "Common practice",
+                "Common practice of the trade",
                 InWords.source(
                         new Finding.Source(
-                                "Common practice", "", "", RuleSet.Standing.COMMON_PRACTICE)));
+                                "Common practice of the trade",
+                                "",
+                                "",
+                                RuleSet.Standing.COMMON_PRACTICE)));
     }
 
     @Test

@@ -1,5 +1,7 @@
 package eavesproof.app.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,6 +56,19 @@ final class Asked {
 
     Optional<String> value(Flag flag) {
         return Optional.ofNullable(line.getOptionValue(flag.name()));
+    }
+
+    /** The file that an option names, which may not be left out. */
+    Path file(Flag flag) throws WrongUse {
+        return path(value(flag).orElseThrow(() -> new WrongUse(flag.typed() + " is missing")));
+    }
+
+    static Path path(String name) throws WrongUse {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new WrongUse("no file can be called " + name);
+        }
     }
 
     /** The one thing besides options that a command is about. */

@@ -20,7 +20,7 @@ final class FindingsText {
         outcome(page, findings);
         OpenText.write(page, digest, findings.uncovered());
         SettledText.write(page, digest, findings);
-        RulesText.write(page, findings.rules(), findings.engine());
+        RulesText.write(page, findings);
         page.gap();
         outcome(page, findings);
         page.gap()

@@ -19,9 +19,17 @@ record Flag(String letter, String name, String argument, String says) {
     static final Flag TRACE =
             new Flag("", "trace", "", "if the program fails, show where in the program");
 
-    /** As it is typed: --rules NAME|FOLDER. */
+    /** As it is typed for short: -o JOB.json. */
     String typed() {
-        return (letter.isEmpty() ? "--" + name : "-" + letter)
-                + (argument.isEmpty() ? "" : " " + argument);
+        return (letter.isEmpty() ? "--" + name : "-" + letter) + following();
+    }
+
+    /** Every way to type it: -o, --out JOB.json. */
+    String everyWay() {
+        return (letter.isEmpty() ? "" : "-" + letter + ", ") + "--" + name + following();
+    }
+
+    private String following() {
+        return argument.isEmpty() ? "" : " " + argument;
     }
 }

@@ -49,7 +49,7 @@ final class Manual {
         command.more().forEach(paragraph -> page.gap().say(0, paragraph));
         page.gap();
         for (Flag flag : flags(command)) {
-            page.pair(TEXT, OPTION_MEANING, flag.typed(), flag.says());
+            page.pair(TEXT, OPTION_MEANING, flag.everyWay(), flag.says());
         }
         return page.text();
     }

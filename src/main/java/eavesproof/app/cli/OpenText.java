@@ -9,7 +9,6 @@ import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
 import eavesproof.quantity.Decimals;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * What somebody must do something about: what is missed, too close, missing or spoken of nowhere.
@@ -18,6 +17,7 @@ final class OpenText {
     private static final int TEXT = 2;
     private static final int UNDER = 4;
     private static final int DEEP = 6;
+    private static final int DEEPER = 8;
 
     /** More requirements than these behind one gap are named and not written out. */
     private static final int WRITTEN_OUT = 3;
@@ -83,7 +83,7 @@ final class OpenText {
                     String.join("; ", gap.because()),
                     "leaves " + InWords.count(gap.places(), "check") + " open");
             if (gap.requirements().size() > WRITTEN_OUT) {
-                page.say(UNDER, Values.names(gap));
+                page.say(UNDER, Values.requirements(gap, Integer.MAX_VALUE));
             } else {
                 gap.requirements().forEach(this::leftOpen);
             }
@@ -92,20 +92,22 @@ final class OpenText {
 
     private void leftOpen(Held held) {
         page.say(UNDER, held.says());
+        held.findings().stream().limit(PLACES_SHOWN).forEach(this::openAt);
         int more = held.findings().size() - PLACES_SHOWN;
-        page.say(
-                DEEP,
-                held.findings().stream()
-                                .limit(PLACES_SHOWN)
-                                .map(OpenText::openAt)
-                                .collect(Collectors.joining("; "))
-                        + (more > 0 ? "; and " + InWords.count(more, "more place") : ""));
+        if (more > 0) {
+            page.say(DEEP, "and " + InWords.count(more, "more place"));
+        }
         page.say(DEEP, Look.FAINT, InWords.source(held.source()));
     }
 
-    private static String openAt(Finding finding) {
+    private void openAt(Finding finding) {
         String place = InWords.place(finding.place());
-        return finding.measured().isEmpty() ? place : place + ": " + Values.all(finding);
+        if (finding.measured().isEmpty()) {
+            page.say(DEEP, place);
+        } else {
+            page.lead(DEEP, DEEPER, Look.PLAIN, place, Values.verdictIn(finding));
+            page.say(DEEPER, Values.behind(finding));
+        }
     }
 
     private void silence(List<Coverage.Uncovered> uncovered) {

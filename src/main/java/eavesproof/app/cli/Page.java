@@ -17,7 +17,11 @@ final class Page {
             Pattern.compile(
                     Unit.symbols().stream()
                             .map(Pattern::quote)
-                            .collect(Collectors.joining("|", "(?<=\\d) (?=(?:", ")(?:\\W|$))")));
+                            .collect(
+                                    Collectors.joining(
+                                            "|",
+                                            "(?<=\\d) (?=(?:to|±|",
+                                            ")(?:\\W|$))|(?<=\\b(?:to|at)) (?=\\d)|(?<=±) ")));
 
     /** How a line looks where colour is wanted; without it every line reads the same. */
     enum Look {

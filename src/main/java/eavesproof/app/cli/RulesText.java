@@ -5,6 +5,7 @@ import eavesproof.findings.Findings;
 import eavesproof.rules.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What a job was held against, so that a reader can find the same rules again. */
 final class RulesText {
@@ -13,7 +14,8 @@ final class RulesText {
 
     private RulesText() {}
 
-    static void write(Page page, Findings.RulesUsed rules, String program) {
+    static void write(Page page, Findings findings) {
+        Findings.RulesUsed rules = findings.rules();
         page.gap().say(0, Look.STRONG, "HELD AGAINST");
         page.say(
                 TEXT,
@@ -25,8 +27,9 @@ final class RulesText {
         rules.documents()
                 .values()
                 .forEach(document -> page.say(TEXT, UNDER, Look.PLAIN, text(document)));
-        page.say(TEXT, Look.FAINT, "rules " + rules.sha256());
-        page.say(TEXT, Look.FAINT, program);
+        page.say(TEXT, Look.FAINT, "rules  " + rules.sha256());
+        page.say(TEXT, Look.FAINT, "record " + findings.jobSha256());
+        page.say(TEXT, Look.FAINT, findings.engine());
     }
 
     private static String text(RuleSet.Document document) {
@@ -34,7 +37,10 @@ final class RulesText {
         if (!document.edition().isEmpty()) {
             parts.add(document.edition());
         }
-        parts.add(document.standing().words());
+        String standing = document.standing().words();
+        if (!document.title().toLowerCase(Locale.ROOT).contains(standing)) {
+            parts.add(standing);
+        }
         document.validFrom().ifPresent(day -> parts.add("valid from " + day));
         document.validTo().ifPresent(day -> parts.add("valid to " + day));
         document.checked().ifPresent(day -> parts.add("figures checked " + day));

@@ -17,6 +17,9 @@ final class SettledText {
     private static final int UNDER = 4;
     private static final int DEEP = 6;
 
+    /** More requirements than these that one reason keeps away are counted and not named. */
+    private static final int FEW = 4;
+
     private final Page page;
 
     private SettledText(Page page) {
@@ -55,7 +58,9 @@ final class SettledText {
                 Look.PLAIN,
                 places == 1 ? place : places + " places, tightest " + place,
                 Values.verdictIn(tightest));
-        page.say(DEEP + 2, Values.behind(tightest));
+        if (tightest.margin().isPresent()) {
+            page.say(DEEP + 2, Values.behind(tightest));
+        }
     }
 
     /** What complies on a condition says so, with how many places do. */
@@ -84,7 +89,7 @@ final class SettledText {
                     TEXT,
                     UNDER,
                     Look.PLAIN,
-                    String.join("; ", apart.because()) + ": " + Values.names(apart));
+                    String.join("; ", apart.because()) + ": " + Values.requirements(apart, FEW));
         }
     }
 

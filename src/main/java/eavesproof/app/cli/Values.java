@@ -3,7 +3,7 @@ package eavesproof.app.cli;
 import eavesproof.findings.Digest;
 import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
-import java.util.List;
+import eavesproof.quantity.Unit;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -11,37 +11,33 @@ import java.util.stream.Collectors;
 final class Values {
     private Values() {}
 
-    /** What decides: the margin, or the word that was found where there is none. */
+    /** What decides: the margin; of what was counted or said, that itself. */
     static String verdictIn(Finding finding) {
-        return InWords.margin(finding)
-                .or(() -> finding.measured().map(InWords::measured))
-                .orElse("");
+        Optional<String> itself = finding.measured().map(InWords::measured);
+        return (isAmount(finding) ? InWords.margin(finding).or(() -> itself) : itself).orElse("");
     }
 
-    /** What the margin or the word stands for. */
+    /** What stands behind it. */
     static String behind(Finding finding) {
-        Optional<String> measured =
-                InWords.margin(finding).flatMap(m -> finding.measured().map(InWords::measured));
-        return joined(List.of(measured, finding.limit().map(InWords::limit)));
+        String limit = finding.limit().map(InWords::limit).orElse("no limit");
+        return isAmount(finding)
+                ? finding.measured().map(found -> InWords.measured(found) + ", ").orElse("") + limit
+                : finding.measures() + ": " + limit;
     }
 
-    /** What was measured, what was required, and how far apart they are. */
-    static String all(Finding finding) {
-        return joined(
-                List.of(
-                        finding.measured().map(InWords::measured),
-                        finding.limit().map(InWords::limit),
-                        InWords.margin(finding)));
+    private static boolean isAmount(Finding finding) {
+        return finding.measured().orElse(null) instanceof Finding.MeasuredNumber number
+                && number.unit() != Unit.COUNT
+                && finding.margin().isPresent();
     }
 
-    /** The names of the requirements that share a reason. */
-    static String names(Digest.Shared shared) {
-        return shared.requirements().stream()
-                .map(Digest.Held::rule)
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String joined(List<Optional<String>> parts) {
-        return parts.stream().flatMap(Optional::stream).collect(Collectors.joining(", "));
+    /** The requirements that share a reason: by name where they are few. */
+    static String requirements(Digest.Shared shared, int few) {
+        int count = shared.requirements().size();
+        return count > few
+                ? InWords.count(count, "requirement")
+                : shared.requirements().stream()
+                        .map(Digest.Held::rule)
+                        .collect(Collectors.joining(", "));
     }
 }

@@ -104,7 +104,7 @@ class MainTest {
         assertEquals(0, run(BREAKS, "--help"));
         assertTrue(out().contains("eavesproof dig HERE"), out());
         assertEquals(0, run(BREAKS, "help", "dig"));
-        assertTrue(out().contains("-d MM"), out());
+        assertTrue(out().contains("-d, --depth MM"), out());
         assertEquals(0, run(BREAKS, "dig", "--help"));
         assertTrue(out().contains("Makes a hole."), out());
         assertEquals("", err());

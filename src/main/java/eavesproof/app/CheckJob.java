@@ -1,0 +1,50 @@
+package eavesproof.app;
+
+import eavesproof.check.Coverage;
+import eavesproof.exchange.BadRecord;
+import eavesproof.exchange.JobFile;
+import eavesproof.findings.Assembly;
+import eavesproof.findings.Findings;
+import eavesproof.job.Job;
+import eavesproof.judge.Judge;
+import eavesproof.judge.Ruling;
+import eavesproof.rules.RefusedRules;
+import eavesproof.rules.RuleBook;
+import eavesproof.rules.Sha256;
+import eavesproof.survey.Survey;
+import eavesproof.survey.Surveyor;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds the record of a job against the rules. Start here to see what happens in which order. */
+public final class CheckJob {
+    private CheckJob() {}
+
+    /**
+     * @param record as it was read, from the first byte to the last
+     * @param asked name or folder of a rule set, if another one than the record names
+     * @param shippedRules the folder of the rule sets that came with the program
+     * @throws BadRecord if the record cannot be taken
+     * @throws RefusedRules if the rules cannot be taken, or none are named
+     */
+    public static CheckedJob check(byte[] record, Optional<String> asked, Path shippedRules)
+            throws BadRecord, RefusedRules, IOException {
+        Job job = JobFile.read(record);
+        LoadedRules loaded = RulesOfJob.choose(job, asked, shippedRules);
+        RuleBook rules = loaded.book();
+        Survey survey = Surveyor.survey(job);
+        Coverage coverage = Coverage.of(rules.rules(), rules.mustJudge(), survey, loaded.engine());
+        List<Ruling> rulings = new Judge(rules.decision()).judge(coverage.requirements());
+        Findings findings =
+                Assembly.of(
+                        job.id(),
+                        Sha256.of(record),
+                        RulesOfJob.inWords(loaded),
+                        Program.nameAndVersion(),
+                        rulings,
+                        coverage.uncovered());
+        return new CheckedJob(job, survey, findings);
+    }
+}

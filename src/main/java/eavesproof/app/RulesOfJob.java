@@ -1,0 +1,72 @@
+package eavesproof.app;
+
+import eavesproof.findings.Findings;
+import eavesproof.job.Job;
+import eavesproof.rules.RefusedRules;
+import eavesproof.rules.RuleBook;
+import eavesproof.rules.RuleChange;
+import eavesproof.rules.RuleProblem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Which rules a job is held against, and how that is said afterwards. */
+final class RulesOfJob {
+    private RulesOfJob() {}
+
+    /**
+     * The rules asked for, else those that the record names. A record names shipped rules only:
+     * what lies in some folder must be asked for, or a result would depend on where it was made.
+     */
+    static LoadedRules choose(Job job, Optional<String> asked, Path shippedRules)
+            throws RefusedRules, IOException {
+        if (asked.isPresent()) {
+            return RuleSets.load(asked.get(), shippedRules);
+        }
+        List<String> shipped = RuleSets.names(shippedRules);
+        String named = job.ruleSet();
+        if (named == null || !shipped.contains(named)) {
+            throw new RefusedRules(
+                    List.of(
+                            new RuleProblem(
+                                    "the rule_set of the record",
+                                    named == null ? "nothing" : named,
+                                    "one of "
+                                            + String.join(", ", shipped)
+                                            + ", unless --rules names another")));
+        }
+        return RuleSets.load(named, shippedRules);
+    }
+
+    static Findings.RulesUsed inWords(LoadedRules rules) {
+        RuleBook book = rules.book();
+        return new Findings.RulesUsed(
+                book.name(),
+                book.title(),
+                book.jurisdiction(),
+                book.sha256(),
+                rules.asShipped(),
+                rules.changes().stream().map(RulesOfJob::inWords).toList(),
+                book.documents(),
+                book.clausesNotChecked());
+    }
+
+    /** bracket centres: at most 450 mm, was at most 500 mm. */
+    private static String inWords(RuleChange change) {
+        String now = change.demandAfter().orElse("");
+        String was = change.demandBefore().orElse("");
+        return change.rule()
+                + switch (change.kind()) {
+                    case ADDED -> ": added, " + now;
+                    case DROPPED ->
+                            ": left out, was "
+                                    + was
+                                    + (change.reason().isEmpty()
+                                            ? ""
+                                            : ", because " + change.reason());
+                    case LIMIT_CHANGED -> ": " + now + ", was " + was;
+                    case REPLACED -> ": rewritten, " + now + ", was " + was;
+                };
+    }
+}
