@@ -40,7 +40,7 @@ final class Circumstances {
         place(run.id(), job.circumstances(), answers);
     }
 
-    private static Found<Gutter> gutterOf(Job job, Run run) {
+    static Found<Gutter> gutterOf(Job job, Run run) {
         Map<String, Gutter> gutters = job.gutters();
         return Found.recorded(run.gutter(), "the gutter of run " + run.id())
                 .then(

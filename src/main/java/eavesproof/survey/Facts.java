@@ -61,6 +61,9 @@ public final class Facts {
     public record ReachFall(String run, String outlet, String side, double fallMmPerM)
             implements Fact {}
 
+    public record PondDepth(String run, String outlet, String side, double depthMm)
+            implements Fact {}
+
     // movement
 
     public record FreeLength(String run, String from, String to, double lengthMm) implements Fact {}

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The reaches of a run, and how long and how steep each is. */
+/** The reaches of a run, and how long and how steep each is, and what stands in it. */
 final class Reaches {
     /**
      * Our choice: no outlet's fitting is taken to be longer than 1 m. Where its length is not
@@ -17,20 +17,23 @@ final class Reaches {
     private static final double HALF_OF_LONGEST_FITTING_MM = 500;
 
     private final Trough trough;
+    private final Levels levels;
     private final Falls falls;
+    private final Ponds ponds;
     private final HighPoints highPoints;
     private final Answers answers;
 
-    private Reaches(Trough trough, Answers answers) {
-        Levels levels = new Levels(trough);
+    private Reaches(Trough trough, WaterTests tests, Answers answers) {
         this.trough = trough;
+        this.levels = new Levels(trough);
         this.falls = new Falls(trough, levels, answers);
+        this.ponds = new Ponds(trough, levels, tests, answers);
         this.highPoints = new HighPoints(trough, levels);
         this.answers = answers;
     }
 
-    static void answer(Trough trough, Answers answers) {
-        new Reaches(trough, answers).answer();
+    static void answer(Trough trough, WaterTests tests, Answers answers) {
+        new Reaches(trough, tests, answers).answer();
     }
 
     private void answer() {
@@ -68,33 +71,58 @@ final class Reaches {
         return Found.of(placed);
     }
 
+    /** One side of an outlet: the reach there, or why it cannot be told. */
+    private record Side(Outlet outlet, boolean left, Found<Reach> reach) {
+        boolean mayDrain() {
+            return !(reach instanceof Found.Value<Reach> known) || drains(known.value());
+        }
+
+        static boolean drains(Reach reach) {
+            return reach.length().value() > reach.halfBodyMm();
+        }
+    }
+
     private void each(List<Placed> outlets) {
+        List<Side> sides = sides(outlets);
+        boolean only = sides.stream().filter(Side::mayDrain).count() == 1;
+        sides.forEach(side -> answer(side, only));
+    }
+
+    private List<Side> sides(List<Placed> outlets) {
+        List<Side> sides = new ArrayList<>();
         Found<Spot> high = Found.of(trough.leftEnd(0));
         for (int i = 0; i < outlets.size(); i++) {
             Placed here = outlets.get(i);
-            side(here, true, high);
+            sides.add(side(here, true, high));
             high =
                     i == outlets.size() - 1
                             ? trough.rightEnd(trough.straights().size() - 1)
                             : highPoints.between(here.at(), outlets.get(i + 1).at());
-            side(here, false, high);
+            sides.add(side(here, false, high));
         }
+        return sides;
     }
 
-    private void side(Placed outlet, boolean left, Found<Spot> high) {
-        String id = outlet.outlet().id();
-        high.then(end -> reach(outlet, left, end))
+    private Side side(Placed outlet, boolean left, Found<Spot> high) {
+        return new Side(outlet.outlet(), left, high.then(end -> reach(outlet, left, end)));
+    }
+
+    private void answer(Side side, boolean only) {
+        String id = side.outlet().id();
+        side.reach()
                 .either(
                         reach -> {
-                            if (reach.length().value() <= reach.halfBodyMm()) {
+                            if (Side.drains(reach)) {
+                                length(reach);
+                                ReachLevels read = new ReachLevels(trough, levels, reach);
+                                falls.answer(read);
+                                ponds.answer(read, only);
+                            } else {
                                 String why = "the fitting of outlet " + id + " reaches ";
                                 none(why + reach.high().name(), trough.id(), id, reach.side());
-                            } else {
-                                length(reach);
-                                falls.answer(reach);
                             }
                         },
-                        why -> gap(why, trough.id(), id, Reach.side(left)));
+                        why -> gap(why, trough.id(), id, Reach.side(side.left())));
     }
 
     private Found<Reach> reach(Placed outlet, boolean left, Spot high) {
@@ -144,10 +172,12 @@ final class Reaches {
     private void gap(String why, String... ids) {
         answers.gap(Facts.ReachLength.class, why, ids);
         answers.gap(Facts.ReachFall.class, why, ids);
+        answers.gap(Facts.PondDepth.class, why, ids);
     }
 
     private void none(String why, String... ids) {
         answers.none(Facts.ReachLength.class, why, ids);
         answers.none(Facts.ReachFall.class, why, ids);
+        answers.none(Facts.PondDepth.class, why, ids);
     }
 }

@@ -1,5 +1,6 @@
 package eavesproof.survey;
 
+import eavesproof.job.Gutter;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.Run.Straight;
@@ -37,17 +38,18 @@ public final class Surveyor {
         } else if (straights.isEmpty()) {
             alongTheRun(type -> answers.none(type, name + " has no straight", run.id()));
         } else {
-            along(new Trough(run, straights, way, instruments), answers);
+            Found<Gutter> gutter = Circumstances.gutterOf(job, run);
+            along(job, new Trough(run, gutter, straights, way, instruments), answers);
         }
     }
 
-    private static void along(Trough trough, Answers answers) {
+    private static void along(Job job, Trough trough, Answers answers) {
         Lengths.answer(trough, answers);
         Supports.answer(trough, answers);
         TimberEnds.answer(trough, answers);
         Brackets.answer(trough, answers);
         Outlets.answer(trough, answers);
-        Reaches.answer(trough, answers);
+        Reaches.answer(trough, WaterTests.of(job, trough), answers);
         Movement.answer(trough, answers);
         Zones.answer(trough, answers);
         WayOfWater.answer(trough, answers);

@@ -1,5 +1,6 @@
 package eavesproof.survey;
 
+import eavesproof.job.Gutter;
 import eavesproof.job.Run;
 import eavesproof.job.Run.Straight;
 import eavesproof.job.WayPart.Outlet;
@@ -56,14 +57,21 @@ final class Trough {
     }
 
     private final Run run;
+    private final Found<Gutter> gutter;
     private final List<Straight> straights;
     private final Way way;
     private final Instruments instruments;
     private final int[] island;
     private final double[] beginsAt;
 
-    Trough(Run run, List<Straight> straights, Way way, Instruments instruments) {
+    Trough(
+            Run run,
+            Found<Gutter> gutter,
+            List<Straight> straights,
+            Way way,
+            Instruments instruments) {
         this.run = run;
+        this.gutter = gutter;
         this.straights = straights;
         this.way = way;
         this.instruments = instruments;
@@ -80,12 +88,30 @@ final class Trough {
         return run.id();
     }
 
+    Run run() {
+        return run;
+    }
+
+    Found<Gutter> gutter() {
+        return gutter;
+    }
+
     List<Straight> straights() {
         return straights;
     }
 
     Straight straight(int index) {
         return straights.get(index);
+    }
+
+    /** The index of a straight of this run; below 0 where the run has none of that id. */
+    int indexOf(String straight) {
+        for (int i = 0; i < straights.size(); i++) {
+            if (straights.get(i).id().equals(straight)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     Way way() {
@@ -178,6 +204,20 @@ final class Trough {
     /** From the left end of the straights that can be compared with this one, mm. */
     double along(Position position) {
         return beginsAt[position.straight()] + position.stationMm();
+    }
+
+    /** The place that lies so far along, among the straights that can be compared with this one. */
+    Position place(int comparable, double alongMm) {
+        int at = comparable;
+        while (at > 0 && island[at - 1] == island[comparable] && beginsAt[at] > alongMm) {
+            at--;
+        }
+        while (at + 1 < island.length
+                && island[at + 1] == island[comparable]
+                && beginsAt[at + 1] <= alongMm) {
+            at++;
+        }
+        return new Position(at, alongMm - beginsAt[at]);
     }
 
     /** The same for straights whose lengths in between are recorded, so that places compare. */

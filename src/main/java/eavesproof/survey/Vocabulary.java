@@ -104,6 +104,10 @@ public final class Vocabulary {
                                 Unit.MM_PER_M,
                                 "the fall of a reach towards its outlet; negative where it falls away"),
                         number(
+                                Facts.PondDepth.class,
+                                Unit.MM,
+                                "the deepest water that stands in a reach when the rain is over"),
+                        number(
                                 Facts.FreeLength.class,
                                 Unit.MM,
                                 "the length that grows and shrinks together, between two breaks"),

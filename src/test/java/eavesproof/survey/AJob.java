@@ -24,6 +24,7 @@ final class AJob {
     Map<String, Instrument> instruments = new LinkedHashMap<>();
     Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
     String measuredWith = "tape";
+    List<Job.WaterTest> tests = null;
 
     AJob() {
         tape("II", "no");
@@ -56,6 +57,13 @@ final class AJob {
     /** Sliding, not cemented, not screwed, with a fitting of 100 mm. */
     AJob outlet(String id, String on, Double stationMm) {
         way.add(outlet(id, null, on, stationMm, 100.0, "sliding", "no"));
+        return this;
+    }
+
+    /** A test of run a after which somebody looked what still stood. */
+    AJob test(String id, String kind, Job.Stood... stood) {
+        tests = tests == null ? new ArrayList<>() : tests;
+        tests.add(new Job.WaterTest(id, kind, "a", 20.0, 5.0, null, "no", null, List.of(stood)));
         return this;
     }
 
@@ -153,7 +161,7 @@ final class AJob {
                 runs,
                 null,
                 way,
-                null,
+                tests,
                 null,
                 null,
                 null);

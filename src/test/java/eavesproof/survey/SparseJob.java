@@ -59,10 +59,23 @@ final class SparseJob {
                 runs,
                 null,
                 maybe(this::way),
-                null,
+                list(2, i -> waterTest("t" + i)),
                 null,
                 null,
                 null);
+    }
+
+    private Job.WaterTest waterTest(String id) {
+        return new Job.WaterTest(
+                id,
+                word(Words.TEST_KINDS),
+                maybe(() -> "run0"),
+                null,
+                null,
+                null,
+                yesNo(),
+                null,
+                list(2, i -> new Job.Stood(someStraight(), station(), station(), station())));
     }
 
     private Instrument instrument(String id) {
