@@ -35,7 +35,8 @@ public final class Main {
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
         Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
-        List<Command> commands = List.of(new RecordCommand(), new CheckCommand());
+        List<Command> commands =
+                List.of(new RecordCommand(), new CheckCommand(), new ReportCommand());
         System.exit(new Main(commands, here).run(List.of(typed)));
     }
 

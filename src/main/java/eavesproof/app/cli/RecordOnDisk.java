@@ -36,6 +36,10 @@ final class RecordOnDisk {
         }
     }
 
+    byte[] bytes() {
+        return bytes.clone();
+    }
+
     /** Mistakes are told with the names that were typed, so that an editor finds them. */
     CheckedJob check(Optional<String> rules, Surroundings here) throws BadInput, IOException {
         try {

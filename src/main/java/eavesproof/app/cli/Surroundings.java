@@ -14,18 +14,11 @@ import java.util.Map;
  * @param messages everything else
  * @param colour whether results are looked at in colour
  * @param trace whether a fault of the program is to say where it happened
- * @param shippedRules the rule sets that came with the program
+ * @param home the folder that the program was unpacked to
  */
 record Surroundings(
-        PrintStream results,
-        PrintStream messages,
-        boolean colour,
-        boolean trace,
-        Path shippedRules) {
+        PrintStream results, PrintStream messages, boolean colour, boolean trace, Path home) {
 
-    /**
-     * @param home the folder that the program was unpacked to
-     */
     static Surroundings of(
             PrintStream results, PrintStream messages, Map<String, String> environment, Path home) {
         return new Surroundings(
@@ -33,7 +26,17 @@ record Surroundings(
                 messages,
                 wantsColour(environment, atTerminal()),
                 environment.getOrDefault("EAVESPROOF_TRACE", "").equals("1"),
-                home.resolve("rules"));
+                home);
+    }
+
+    /** The rule sets that came with the program. */
+    Path shippedRules() {
+        return home.resolve("rules");
+    }
+
+    /** How a report is laid out unless somebody asks otherwise. */
+    Path shippedTemplate() {
+        return home.resolve("report-templates").resolve("installer-record");
     }
 
     /** Colour is for eyes: not for files, not for plain terminals, not for who asks for none. */
