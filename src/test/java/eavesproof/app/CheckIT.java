@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import eavesproof.app.Launcher.Answer;
 import eavesproof.rules.Sha256;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -90,6 +95,21 @@ class CheckIT {
         assertEquals(Sha256.of(Files.readAllBytes(FAULTY)), findings.get("job_sha256").asText());
         assertTrue(findings.at("/rules/as_shipped").asBoolean());
         assertTrue(findings.get("findings").size() > 10);
+    }
+
+    @Test
+    void whatOtherProgramsGetKeepsToThePublishedSchema() throws Exception {
+        Schema published;
+        try (InputStream schema =
+                CheckIT.class.getResourceAsStream("/eavesproof/findings.schema.json")) {
+            published =
+                    SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                            .getSchema(schema);
+        }
+        for (Path sample : List.of(GOOD, FAULTY, UNFINISHED, CLOSE)) {
+            String json = eavesproof.ask("check", "--format", "json", sample.toString()).out();
+            assertEquals(List.of(), published.validate(json, InputFormat.JSON), sample::toString);
+        }
     }
 
     @Test
