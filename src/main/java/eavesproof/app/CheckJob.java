@@ -1,5 +1,6 @@
 package eavesproof.app;
 
+import eavesproof.check.BasisOf;
 import eavesproof.check.Coverage;
 import eavesproof.exchange.BadRecord;
 import eavesproof.exchange.JobFile;
@@ -34,7 +35,7 @@ public final class CheckJob {
         Job job = JobFile.read(record);
         LoadedRules loaded = RulesOfJob.choose(job, asked, shippedRules);
         RuleBook rules = loaded.book();
-        Survey survey = Surveyor.survey(job);
+        Survey survey = Surveyor.survey(job, BasisOf.book(rules));
         Coverage coverage = Coverage.of(rules.rules(), rules.mustJudge(), survey, loaded.engine());
         List<Ruling> rulings = new Judge(rules.decision()).judge(coverage.requirements());
         Findings findings =

@@ -1,11 +1,13 @@
 package eavesproof.app;
 
+import eavesproof.check.BasisOf;
 import eavesproof.exchange.RuleSetFile;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
 import eavesproof.rules.Sha256;
+import eavesproof.survey.Basis;
 import eavesproof.survey.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -91,11 +93,26 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
     }
 
     private static RuleSet known(String file, RuleSet ruleSet) throws RefusedRules {
-        List<RuleProblem> unknown =
-                ruleSet.mustJudge().stream()
-                        .filter(kind -> Vocabulary.kind(kind).isEmpty())
-                        .map(kind -> new RuleProblem(file, "must_judge " + kind, "a fact kind"))
-                        .toList();
+        List<RuleProblem> unknown = new ArrayList<>();
+        for (String kind : ruleSet.mustJudge()) {
+            if (Vocabulary.kind(kind).isEmpty()) {
+                unknown.add(new RuleProblem(file, "must_judge " + kind, "a fact kind"));
+            }
+        }
+        ruleSet.basis()
+                .forEach(
+                        (key, stated) ->
+                                Basis.problem(key, BasisOf.entry(stated, ""))
+                                        .map(
+                                                expected ->
+                                                        new RuleProblem(
+                                                                file,
+                                                                "basis "
+                                                                        + key
+                                                                        + " "
+                                                                        + stated.text(),
+                                                                expected))
+                                        .ifPresent(unknown::add));
         if (!unknown.isEmpty()) {
             throw new RefusedRules(unknown);
         }

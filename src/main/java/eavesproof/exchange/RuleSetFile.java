@@ -3,10 +3,12 @@ package eavesproof.exchange;
 import eavesproof.quantity.Decimals;
 import eavesproof.rules.Decision;
 import eavesproof.rules.RefusedRules;
+import eavesproof.rules.Rule;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
 import eavesproof.rules.RuleSet.Document;
 import eavesproof.rules.RuleSet.Standing;
+import eavesproof.rules.Stated;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +24,9 @@ public final class RuleSetFile {
     private static final Pattern RULE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 .-]{0,79}");
     private static final Pattern KIND = Pattern.compile("[A-Z][A-Za-z]{1,40}");
     private static final Pattern KEY = Pattern.compile("[A-Za-z0-9][A-Za-z0-9 .-]{0,59}");
+
+    private static final Pattern STATED = Pattern.compile("[a-z0-9_]{1,40}( [A-Za-z0-9 -]{1,40})?");
+    private static final int MOST_DECIMALS = 9;
 
     private static final Map<String, Standing> STANDINGS = standings();
 
@@ -65,6 +70,7 @@ public final class RuleSetFile {
                         in.texts("clauses_not_checked", ObjectReader.LINE, "a text", true),
                         in.texts("must_judge", KIND, "the name of a fact kind", true),
                         decision(in),
+                        basis(in),
                         List.of());
         in.nothingElse();
         return read;
@@ -95,6 +101,24 @@ public final class RuleSetFile {
                         in.oneOf("standing", STANDINGS));
         in.nothingElse();
         return document;
+    }
+
+    private static Map<String, Stated> basis(ObjectReader in) {
+        Map<String, Stated> basis = new LinkedHashMap<>();
+        in.objects("basis", STATED, "a key of the basis")
+                .forEach((key, one) -> basis.put(key, stated(one)));
+        return basis;
+    }
+
+    private static Stated stated(ObjectReader in) {
+        Found is = in.take("is");
+        Rule.Literal value =
+                is != null && is.value() instanceof Double number
+                        ? new Rule.Num(number, Decimals.plain(number, MOST_DECIMALS))
+                        : new Rule.Text(in.text("is", ObjectReader.LINE, "a number or a text"));
+        Stated stated = new Stated(value, new Rule.Cited(in.text("source"), ""));
+        in.nothingElse();
+        return stated;
     }
 
     /**

@@ -71,6 +71,10 @@ final class WayShape {
                     key("what", Texts.LINE),
                     said("plan_area_m2", "area", Ranges.AREA_M2));
 
+    private static final Field ALSO_CARRIES =
+            list("also_carries", OTHER_ROOF)
+                    .says("every other roof on it; an empty list if there is none");
+
     private static final Thing CLIP =
             Thing.of(
                     "clip",
@@ -98,8 +102,7 @@ final class WayShape {
                     key("depth_mm", Ranges.SIZE_MM).says("inside, of a rectangular one"),
                     key("material", Texts.LINE),
                     NEW_OR_EXISTING,
-                    list("also_carries", OTHER_ROOF)
-                            .says("every other roof on it; an empty list if there is none"),
+                    ALSO_CARRIES,
                     list("clips", CLIP),
                     list("offsets", OFFSET),
                     key("socket_gap_mm", Ranges.DISTANCE_MM),
@@ -119,6 +122,7 @@ final class WayShape {
                     DROP,
                     ANGLE,
                     NEW_OR_EXISTING,
+                    ALSO_CARRIES,
                     MEASURED_WITH);
 
     private static final Thing TANK =

@@ -22,6 +22,9 @@ public record GutterRun(
         List<Double> corners,
         List<OutletAt> outlets) {
 
+    /** More places than this are not worked through. */
+    private static final int MOST_PLACES = 2000;
+
     /** An outlet at its place. */
     public record OutletAt(double x, Outlet outlet) {}
 
@@ -30,6 +33,14 @@ public record GutterRun(
         inflows = List.copyOf(inflows);
         corners = List.copyOf(corners);
         outlets = List.copyOf(outlets);
+        int places = soles.size() + inflows.size() + corners.size() + outlets.size();
+        if (places > MOST_PLACES) {
+            throw new Refused(
+                    places
+                            + " levels, inflows, corners and outlets are more than the "
+                            + MOST_PLACES
+                            + " that are worked through");
+        }
         double length = new Soles(soles).length();
         perMetre = new Inflow(0, perMetre).flow();
         for (Inflow inflow : inflows) {

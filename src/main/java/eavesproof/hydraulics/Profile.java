@@ -35,17 +35,36 @@ public record Profile(List<Point> points) {
 
     /** Half of a circle of the given inside diameter. */
     public static Profile halfRound(double diameter) {
+        return halfRound(diameter, diameter / 2, diameter / 2);
+    }
+
+    /**
+     * A half-circle whose sides go on upright, or end below its diameter, so that its lips lie as
+     * high above its sole as given.
+     */
+    public static Profile halfRound(double diameter, double backHeight, double frontHeight) {
         positive(diameter, "the diameter of a half-round");
+        positive(backHeight, "the height of a back");
+        positive(frontHeight, "the height of a front");
+        double radius = diameter / 2;
         List<Point> points = new ArrayList<>();
+        points.add(new Point(-reach(radius, backHeight), backHeight));
         for (int i = 0; i <= CHORDS; i++) {
             double angle = Math.PI * i / CHORDS;
-            boolean lip = i == 0 || i == CHORDS;
-            points.add(
-                    new Point(
-                            -diameter / 2 * StrictMath.cos(angle),
-                            lip ? 0 : -diameter / 2 * StrictMath.sin(angle)));
+            boolean end = i == 0 || i == CHORDS;
+            double height = end ? radius : radius * (1 - StrictMath.sin(angle));
+            if (height < (2 * i < CHORDS ? backHeight : frontHeight)) {
+                points.add(new Point(-radius * StrictMath.cos(angle), height));
+            }
         }
+        points.add(new Point(reach(radius, frontHeight), frontHeight));
         return new Profile(points);
+    }
+
+    /** How far from the middle a half-circle is at a height above its lowest point. */
+    private static double reach(double radius, double height) {
+        double below = radius - height;
+        return below <= 0 ? radius : StrictMath.sqrt(radius * radius - below * below);
     }
 
     public static Profile rectangle(double width, double depth) {

@@ -4,8 +4,15 @@ package eavesproof.hydraulics;
 public final class Refused extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    private final String why;
+
     public Refused(String why) {
         super(why);
+        this.why = why;
+    }
+
+    public String why() {
+        return why;
     }
 
     /** A number that lies within the limits between which a method holds. */

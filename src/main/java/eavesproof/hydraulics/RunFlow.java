@@ -1,6 +1,5 @@
 package eavesproof.hydraulics;
 
-import eavesproof.hydraulics.GutterRun.OutletAt;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -150,26 +149,39 @@ public final class RunFlow {
 
     RunSurface surface() {
         List<WaterSurface.At> points = new ArrayList<>();
-        List<RunSurface.Taken> takes = new ArrayList<>();
-        for (int i = 0; i < stretches.size(); i++) {
-            double total = stretches.get(i).total();
+        double[] begins = new double[outlets()];
+        double[] ends = new double[outlets()];
+        for (int i = 0; i < outlets(); i++) {
+            begins[i] = run.outlets().get(i).x();
+            ends[i] = begins[i];
+        }
+        for (int i = 0; i <= outlets(); i++) {
             if (i > 0 && share[i] >= 0) {
                 List<WaterSurface.At> seen =
                         toTheLeft(i, share[i], depthAt(i - 1, taken(i - 1))).surface().points();
                 for (int k = seen.size() - 1; k >= 0; k--) {
                     points.add(seen.get(k).mirrored());
                 }
+                ends[i - 1] = points.get(points.size() - 1).x();
             }
-            if (i < outlets() && share[i] <= total) {
-                points.addAll(toTheRight(i, share[i], depthAt(i, taken(i))).surface().points());
+            if (i < outlets() && share[i] <= stretches.get(i).total()) {
+                List<WaterSurface.At> seen =
+                        toTheRight(i, share[i], depthAt(i, taken(i))).surface().points();
+                points.addAll(seen);
+                begins[i] = seen.get(0).x();
             }
-            if (i < outlets()) {
-                OutletAt outlet = run.outlets().get(i);
-                double depth = depthAt(i, taken(i));
-                takes.add(
-                        new RunSurface.Taken(
-                                outlet, taken(i), total - share[i], share[i + 1], depth));
-            }
+        }
+        List<RunSurface.Taken> takes = new ArrayList<>();
+        for (int i = 0; i < outlets(); i++) {
+            takes.add(
+                    new RunSurface.Taken(
+                            run.outlets().get(i),
+                            taken(i),
+                            stretches.get(i).total() - share[i],
+                            share[i + 1],
+                            begins[i],
+                            ends[i],
+                            depthAt(i, taken(i))));
         }
         return new RunSurface(run, new WaterSurface(points), takes);
     }

@@ -92,6 +92,9 @@ public sealed interface WayPart {
     /** A sloping piece within a downpipe; the angle is from the horizontal. */
     record Offset(@Nullable Double lengthMm, @Nullable Double angleDeg) {}
 
+    /**
+     * @param alsoCarries every other roof that drains into it, as of a downpipe
+     */
     record Drain(
             String id,
             @Nullable String to,
@@ -101,6 +104,7 @@ public sealed interface WayPart {
             @Nullable Double dropMm,
             @Nullable Double junctionAngleDeg,
             @Nullable String newOrExisting,
+            @Nullable List<OtherRoof> alsoCarries,
             @Nullable String measuredWith)
             implements WayPart {}
 

@@ -60,13 +60,15 @@ public final class Words {
                     OTHER);
     public static final List<String> JOINTINGS =
             List.of("cemented", "gasket", "sealed and riveted", "soldered", "seamless");
+    public static final String HALF_ROUND = "half-round";
     public static final List<String> PROFILE_SHAPES =
-            List.of("half-round", "rectangular", "trapezoid", "points");
+            List.of(HALF_ROUND, "rectangular", "trapezoid", "points");
     public static final String EXPANSION = "expansion";
     public static final List<String> JOINT_KINDS =
             List.of("cemented", "gasket", "sealed and riveted", "soldered", EXPANSION);
     public static final String CORNER = "corner";
-    public static final List<String> END_KINDS = List.of("stop end", CORNER, "open");
+    public static final String STOP_END = "stop end";
+    public static final List<String> END_KINDS = List.of(STOP_END, CORNER, "open");
     public static final List<String> SCREW_METALS =
             List.of(
                     "stainless steel",
@@ -82,7 +84,8 @@ public final class Words {
     public static final List<String> OUTLET_HOLDS = List.of(SLIDING, FIXED);
     public static final List<String> OUTLET_EDGES = List.of("sharp", "tapered");
     public static final List<String> CLIP_HOLDS = List.of(SLIDING, FIXED);
-    public static final List<String> NEW_OR_EXISTING = List.of("new", "existing");
+    public static final String NEW = "new";
+    public static final List<String> NEW_OR_EXISTING = List.of(NEW, "existing");
     public static final List<String> DISCHARGE_KINDS =
             List.of(
                     "surface-water gully",

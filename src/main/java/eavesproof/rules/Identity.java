@@ -27,6 +27,14 @@ final class Identity {
         lines("must judge", new TreeSet<>(book.mustJudge()));
         lines("replaced", new TreeSet<>(book.replaced()));
         lines("dropped", new TreeSet<>(book.dropped()));
+        book.basis()
+                .forEach(
+                        (key, stated) -> {
+                            line("basis", key);
+                            line("is", stated.text());
+                            line("clause", stated.source().clause());
+                            document(book.document(stated));
+                        });
         for (Rule rule : book.rules()) {
             line("rule", rule.name());
             line("subject", RuleText.pattern(sorted(rule.subject())));

@@ -19,6 +19,7 @@ final class Laying {
     private final TreeMap<String, Rule> effective = new TreeMap<>();
     private final Map<String, Integer> layerOf = new HashMap<>();
     private final Map<String, RuleSet.Document> documents = new LinkedHashMap<>();
+    private final TreeMap<String, Stated> basis = new TreeMap<>();
     private final List<List<RuleChange>> changes = new ArrayList<>();
     private final List<List<Rule>> own = new ArrayList<>();
     private Optional<Decision> decision = Optional.empty();
@@ -34,6 +35,7 @@ final class Laying {
         for (RuleSet layer : layers) {
             changes.add(new ArrayList<>());
             documents(layer);
+            basis(layer);
             List<Rule> rules = rules(layer);
             drop(layer);
             lay(layer, rules);
@@ -55,7 +57,13 @@ final class Laying {
             inForce.add(inForce(i));
         }
         return new RuleBook(
-                layers, effective, inForce, changes, documents, decision.orElse(Decision.SIMPLE));
+                layers,
+                effective,
+                inForce,
+                changes,
+                documents,
+                basis,
+                decision.orElse(Decision.SIMPLE));
     }
 
     private List<Rule> inForce(int layer) {
@@ -76,6 +84,23 @@ final class Laying {
                                         "the document " + key + " of a layer below, changed",
                                         "a key of its own");
                             }
+                        });
+    }
+
+    private void basis(RuleSet layer) {
+        layer.basis()
+                .forEach(
+                        (key, stated) -> {
+                            String source = stated.source().text();
+                            Optional<Rule.Cited> cited = Citation.in(source, documents.keySet());
+                            if (cited.isEmpty()) {
+                                problem(
+                                        layer,
+                                        "basis " + key + " with the source " + source,
+                                        "a document and a clause in it; documents: "
+                                                + documents.keySet());
+                            }
+                            basis.put(key, cited.map(stated::citing).orElse(stated));
                         });
     }
 

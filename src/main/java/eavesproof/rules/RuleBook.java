@@ -19,6 +19,7 @@ public final class RuleBook {
     private final List<List<Rule>> ofLayer;
     private final List<List<RuleChange>> changes;
     private final Map<String, RuleSet.Document> documents;
+    private final SortedMap<String, Stated> basis;
     private final Decision decision;
 
     RuleBook(
@@ -27,12 +28,14 @@ public final class RuleBook {
             List<List<Rule>> ofLayer,
             List<List<RuleChange>> changes,
             Map<String, RuleSet.Document> documents,
+            SortedMap<String, Stated> basis,
             Decision decision) {
         this.layers = List.copyOf(layers);
         this.effective = new TreeMap<>(effective);
         this.ofLayer = List.copyOf(ofLayer);
         this.changes = changes.stream().map(List::copyOf).toList();
         this.documents = Collections.unmodifiableMap(new LinkedHashMap<>(documents));
+        this.basis = Collections.unmodifiableSortedMap(new TreeMap<>(basis));
         this.decision = decision;
     }
 
@@ -94,6 +97,20 @@ public final class RuleBook {
         RuleSet.Document document = documents.get(rule.source().document());
         if (document == null) {
             throw new IllegalArgumentException(rule.name() + " is no rule of " + name());
+        }
+        return document;
+    }
+
+    /** What is stated for the engineering; of the highest layer that states it. */
+    public SortedMap<String, Stated> basis() {
+        return basis;
+    }
+
+    /** The document from which something is stated. */
+    public RuleSet.Document document(Stated stated) {
+        RuleSet.Document document = documents.get(stated.source().document());
+        if (document == null) {
+            throw new IllegalArgumentException(stated + " is not stated by " + name());
         }
         return document;
     }

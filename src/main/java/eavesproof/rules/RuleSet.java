@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param clausesNotChecked what of its documents it does not check, in words
  * @param mustJudge names of the fact kinds on which silence is no answer
  * @param decision null where it leaves that to the rule set below
+ * @param basis what it states for the engineering, by key
  * @param rules sorted by file, then line
  */
 public record RuleSet(
@@ -28,6 +29,7 @@ public record RuleSet(
         List<String> clausesNotChecked,
         List<String> mustJudge,
         Optional<Decision> decision,
+        Map<String, Stated> basis,
         List<Rule> rules) {
 
     public RuleSet {
@@ -36,6 +38,7 @@ public record RuleSet(
         documents = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(documents));
         clausesNotChecked = List.copyOf(clausesNotChecked);
         mustJudge = List.copyOf(mustJudge);
+        basis = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(basis));
         rules = List.copyOf(rules);
     }
 
@@ -52,6 +55,7 @@ public record RuleSet(
                 clausesNotChecked,
                 mustJudge,
                 decision,
+                basis,
                 its);
     }
 

@@ -63,6 +63,13 @@ final class Answers {
         known(kind, fact, measure, Provenance.MEASURED, List.of(workings));
     }
 
+    /** A word that follows from what was measured. */
+    void concluded(Facts.Fact fact, String word, Working... workings) {
+        FactKind kind = Vocabulary.kind(fact.getClass());
+        Measure measure = new Measure.Word(word);
+        known(kind, fact, measure, Provenance.MEASURED, List.of(workings));
+    }
+
     /**
      * A word of the record, or a gap where it is missing, unknown or no word for this kind of fact.
      *

@@ -19,6 +19,7 @@ final class Circumstances {
                     Facts.GutterMaterial.class,
                     Facts.MaterialFamily.class,
                     Facts.Jointing.class,
+                    Facts.GutterShape.class,
                     Facts.GutterWidth.class,
                     Facts.SnowArea.class,
                     Facts.HeavyRain.class);
@@ -35,6 +36,7 @@ final class Circumstances {
             answers.gap(Facts.GutterMaterial.class, why, run.id());
             answers.gap(Facts.MaterialFamily.class, why, run.id());
             answers.gap(Facts.Jointing.class, why, run.id());
+            answers.gap(Facts.GutterShape.class, why, run.id());
             answers.gap(Facts.GutterWidth.class, why, run.id());
         }
         place(run.id(), job.circumstances(), answers);
@@ -75,6 +77,13 @@ final class Circumstances {
                 gutter.jointing(),
                 word -> new Facts.Jointing(run, word),
                 "the jointing of " + name,
+                run);
+        Gutter.Profile profile = gutter.profile();
+        answers.word(
+                Facts.GutterShape.class,
+                profile == null ? null : profile.shape(),
+                word -> new Facts.GutterShape(run, word),
+                "the shape of " + name,
                 run);
         width(run, gutter, instruments, answers);
     }

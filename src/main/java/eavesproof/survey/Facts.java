@@ -20,6 +20,8 @@ public final class Facts {
 
     public record Jointing(String run, String named) implements Fact {}
 
+    public record GutterShape(String run, String named) implements Fact {}
+
     public record GutterWidth(String run, double widthMm) implements Fact {}
 
     public record SnowArea(String run, String said) implements Fact {}
@@ -80,11 +82,43 @@ public final class Facts {
 
     public record JointsInZone(String run, String zone, double count) implements Fact {}
 
+    // rain
+
+    public record DesignRain(String run, double intensityMmH) implements Fact {}
+
+    public record RunDemand(String run, double flowLs) implements Fact {}
+
+    public record GutterFreeboard(String run, double freeboardMm) implements Fact {}
+
+    public record BlockedFreeboard(String run, String outlet, double freeboardMm) implements Fact {}
+
+    public record GutterRatio(String run, double ratio) implements Fact {}
+
+    public record ReachRatio(String run, String outlet, String side, double ratio)
+            implements Fact {}
+
+    public record OutletDemand(String run, String outlet, double flowLs) implements Fact {}
+
+    public record OutletRatio(String run, String outlet, double ratio) implements Fact {}
+
+    public record SpillSide(String run, String named) implements Fact {}
+
     // the way of the water
 
     public record BranchFall(String run, String branch, double fallMmPerM) implements Fact {}
 
     public record ClipSpacing(String run, String downpipe, String from, String to, double centresMm)
+            implements Fact {}
+
+    public record BranchRatio(String run, String branch, double ratio) implements Fact {}
+
+    public record DownpipeRatio(String run, String downpipe, double ratio) implements Fact {}
+
+    public record DrainRatio(String run, String drain, double ratio) implements Fact {}
+
+    public record TankOverflowRatio(String run, String tank, double ratio) implements Fact {}
+
+    public record LowestOpening(String run, String drain, String opening, double belowOutletMm)
             implements Fact {}
 
     public record DischargeKind(String run, String discharge, String named) implements Fact {}

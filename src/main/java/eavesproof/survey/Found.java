@@ -1,5 +1,6 @@
 package eavesproof.survey;
 
+import eavesproof.hydraulics.Refused;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -27,6 +28,51 @@ sealed interface Found<T> {
 
     static <T> Found<T> orElse(@Nullable T value, String why) {
         return value == null ? missing(why) : of(value);
+    }
+
+    /** What is worked out from several things, each of which may be missing. */
+    interface Work<T> {
+        T out() throws Lacking;
+    }
+
+    /** Something that is needed is missing; caught where the work began. */
+    final class Lacking extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        private final String why;
+
+        private Lacking(String why) {
+            super(why);
+            this.why = why;
+        }
+    }
+
+    /** What comes out of the work; missing where it lacks something, or a method refuses it. */
+    static <T> Found<T> by(Work<T> work) {
+        try {
+            return of(work.out());
+        } catch (Lacking lacking) {
+            return missing(lacking.why);
+        } catch (Refused refused) {
+            return missing(refused.why());
+        }
+    }
+
+    static Lacking lacking(String why) {
+        return new Lacking(why);
+    }
+
+    /** What was recorded; to be called within {@link #by}. */
+    static <T> T need(@Nullable T value, String what) throws Lacking {
+        return recorded(value, what).need();
+    }
+
+    /** Its value; to be called within {@link #by}. */
+    default T need() throws Lacking {
+        if (this instanceof Value<T> known) {
+            return known.value();
+        }
+        throw new Lacking(((Missing<T>) this).why());
     }
 
     static <A, B, T> Found<T> both(Found<A> a, Found<B> b, BiFunction<A, B, T> join) {

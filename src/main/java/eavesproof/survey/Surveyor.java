@@ -4,15 +4,35 @@ import eavesproof.job.Gutter;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.Run.Straight;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Works out what the measurements of a job mean. */
 public final class Surveyor {
-    private Surveyor() {}
+    private final Job job;
+    private final Basis basis;
+    private final Way way;
+    private final Instruments instruments;
+    private final Answers answers;
+
+    private Surveyor(Job job, Basis basis, Answers answers) {
+        this.job = job;
+        this.basis = basis;
+        this.way = new Way(job);
+        this.instruments = new Instruments(job);
+        this.answers = answers;
+    }
+
+    /** The same with a basis that states nothing: all that would rest on it is a gap. */
+    static Survey survey(Job job) {
+        return survey(job, Basis.NOTHING);
+    }
 
     /** For every kind of fact at every place of the job a fact, a gap, or that there is none. */
-    public static Survey survey(Job job) {
+    public static Survey survey(Job job, Basis basis) {
         Answers answers = new Answers();
         List<Run> runs = job.runs();
         if (runs == null) {
@@ -20,30 +40,43 @@ public final class Surveyor {
         } else if (runs.isEmpty()) {
             ofEachKind(type -> answers.none(type, "the job has no run"));
         } else {
-            Way way = new Way(job);
-            Instruments instruments = new Instruments(job);
-            runs.forEach(run -> survey(job, run, way, instruments, answers));
+            new Surveyor(job, basis, answers).each(runs);
         }
         return answers.asSurvey();
     }
 
-    private static void survey(
-            Job job, Run run, Way way, Instruments instruments, Answers answers) {
-        Circumstances.answer(job, run, instruments, answers);
-        List<Straight> straights = run.straights();
-        String name = "run " + run.id();
-        if (straights == null) {
-            String why = "the straights of " + name + " are not recorded";
-            alongTheRun(type -> answers.gap(type, why, run.id()));
-        } else if (straights.isEmpty()) {
-            alongTheRun(type -> answers.none(type, name + " has no straight", run.id()));
-        } else {
-            Found<Gutter> gutter = Circumstances.gutterOf(job, run);
-            along(job, new Trough(run, gutter, straights, way, instruments), answers);
+    private void each(List<Run> runs) {
+        List<Trough> troughs = new ArrayList<>();
+        for (Run run : runs) {
+            trough(run).ifPresent(troughs::add);
+        }
+        Waters waters = new Waters(job, basis, way, troughs);
+        Iterator<Trough> next = troughs.iterator();
+        for (Run run : runs) {
+            Circumstances.answer(job, run, instruments, answers);
+            List<Straight> straights = run.straights();
+            String name = "run " + run.id();
+            if (straights == null) {
+                String why = "the straights of " + name + " are not recorded";
+                alongTheRun(type -> answers.gap(type, why, run.id()));
+            } else if (straights.isEmpty()) {
+                alongTheRun(type -> answers.none(type, name + " has no straight", run.id()));
+            } else {
+                along(next.next(), waters);
+            }
         }
     }
 
-    private static void along(Job job, Trough trough, Answers answers) {
+    private Optional<Trough> trough(Run run) {
+        List<Straight> straights = run.straights();
+        if (straights == null || straights.isEmpty()) {
+            return Optional.empty();
+        }
+        Found<Gutter> gutter = Circumstances.gutterOf(job, run);
+        return Optional.of(new Trough(run, gutter, straights, way, instruments));
+    }
+
+    private void along(Trough trough, Waters waters) {
         Lengths.answer(trough, answers);
         Supports.answer(trough, answers);
         TimberEnds.answer(trough, answers);
@@ -53,6 +86,7 @@ public final class Surveyor {
         Movement.answer(trough, answers);
         Zones.answer(trough, answers);
         WayOfWater.answer(trough, answers);
+        waters.answer(trough, answers);
     }
 
     private static void ofEachKind(Consumer<Class<? extends Facts.Fact>> answer) {

@@ -51,6 +51,10 @@ public final class Vocabulary {
                                 Facts.Jointing.class,
                                 Words.JOINTINGS,
                                 "how the lengths of a run are joined"),
+                        word(
+                                Facts.GutterShape.class,
+                                Words.PROFILE_SHAPES,
+                                "the shape of the gutter of a run across"),
                         number(
                                 Facts.GutterWidth.class,
                                 Unit.MM,
@@ -132,6 +136,42 @@ public final class Vocabulary {
                                 Unit.COUNT,
                                 "how many joints lie within a length to be kept clear"),
                         number(
+                                Facts.DesignRain.class,
+                                Unit.MM_PER_H,
+                                "the rain that a run is reckoned for"),
+                        number(
+                                Facts.RunDemand.class,
+                                Unit.L_PER_S,
+                                "what that rain brings to a run"),
+                        number(
+                                Facts.GutterFreeboard.class,
+                                Unit.MM,
+                                "from the water to the lower lip, where that is least; negative where it spills"),
+                        number(
+                                Facts.BlockedFreeboard.class,
+                                Unit.MM,
+                                "the same while one of several outlets is blocked"),
+                        number(
+                                Facts.GutterRatio.class,
+                                Unit.RATIO,
+                                "what comes to a gutter over what it carries as built"),
+                        number(
+                                Facts.ReachRatio.class,
+                                Unit.RATIO,
+                                "what comes to a reach of a half-round over what a nominal method lets it carry"),
+                        number(
+                                Facts.OutletDemand.class,
+                                Unit.L_PER_S,
+                                "what comes to an outlet from both its sides"),
+                        number(
+                                Facts.OutletRatio.class,
+                                Unit.RATIO,
+                                "what comes to an outlet over what it takes from a full gutter"),
+                        word(
+                                Facts.SpillSide.class,
+                                SpillSides.ALL,
+                                "where water goes that the gutter cannot hold"),
+                        number(
                                 Facts.BranchFall.class,
                                 Unit.MM_PER_M,
                                 "the fall of a branch towards its downpipe; negative where it rises"),
@@ -139,6 +179,26 @@ public final class Vocabulary {
                                 Facts.ClipSpacing.class,
                                 Unit.MM,
                                 "from one clip of a downpipe to the next"),
+                        number(
+                                Facts.BranchRatio.class,
+                                Unit.RATIO,
+                                "what comes to a branch over what it carries"),
+                        number(
+                                Facts.DownpipeRatio.class,
+                                Unit.RATIO,
+                                "what comes to a downpipe, from all roofs on it, over what it carries"),
+                        number(
+                                Facts.DrainRatio.class,
+                                Unit.RATIO,
+                                "what comes to a drain, from all roofs on it, over what it carries"),
+                        number(
+                                Facts.TankOverflowRatio.class,
+                                Unit.RATIO,
+                                "the inlet of a tank over its overflow"),
+                        number(
+                                Facts.LowestOpening.class,
+                                Unit.MM,
+                                "how far the lowest opening above a drain lies below the lowest outlet of the run"),
                         word(
                                 Facts.DischargeKind.class,
                                 Words.DISCHARGE_KINDS,

@@ -3,7 +3,9 @@ package eavesproof.survey;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.WayPart;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -84,16 +86,55 @@ final class Way {
         }
     }
 
-    Course from(List<WayPart.Outlet> starts) {
+    /** All parts that are recorded, in the order of the record. */
+    List<WayPart> parts() {
+        return List.copyOf(parts.values());
+    }
+
+    /** The part that a part leads to, where both are recorded. */
+    Optional<WayPart> after(WayPart part) {
+        String to = part.to();
+        return Optional.ofNullable(to == null ? null : parts.get(to));
+    }
+
+    /** By the id of each part, those that lead to it. */
+    Map<String, List<WayPart>> feeders() {
+        Map<String, List<WayPart>> feeders = new LinkedHashMap<>();
+        for (WayPart part : parts.values()) {
+            feeders.computeIfAbsent(part.id(), id -> new ArrayList<>());
+            after(part)
+                    .ifPresent(
+                            next ->
+                                    feeders.computeIfAbsent(next.id(), id -> new ArrayList<>())
+                                            .add(part));
+        }
+        return feeders;
+    }
+
+    /** All whose water comes to a part, that part itself included. */
+    List<WayPart> above(WayPart part) {
+        Map<String, List<WayPart>> feeders = feeders();
+        Map<String, WayPart> seen = new LinkedHashMap<>();
+        Deque<WayPart> next = new ArrayDeque<>(List.of(part));
+        while (!next.isEmpty()) {
+            WayPart here = next.remove();
+            if (seen.putIfAbsent(here.id(), here) == null) {
+                next.addAll(feeders.getOrDefault(here.id(), List.of()));
+            }
+        }
+        return List.copyOf(seen.values());
+    }
+
+    Course from(List<? extends WayPart> starts) {
         Set<String> seen = new LinkedHashSet<>();
         List<String> broken = new ArrayList<>();
-        starts.forEach(outlet -> follow(outlet, seen, broken));
+        starts.forEach(start -> follow(start, seen, broken));
         return new Course(seen.stream().map(parts::get).toList(), List.copyOf(broken));
     }
 
-    private void follow(WayPart.Outlet outlet, Set<String> seen, List<String> broken) {
+    private void follow(WayPart start, Set<String> seen, List<String> broken) {
         Set<String> onThisWay = new HashSet<>();
-        WayPart part = outlet;
+        WayPart part = start;
         while (seen.add(part.id())) {
             onThisWay.add(part.id());
             if (part instanceof WayPart.Discharge) {

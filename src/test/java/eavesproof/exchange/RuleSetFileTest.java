@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.rules.Decision;
 import eavesproof.rules.RefusedRules;
+import eavesproof.rules.Rule;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
+import eavesproof.rules.Stated;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +35,9 @@ class RuleSetFileTest {
               },
               "clauses_not_checked": ["Screws."],
               "must_judge": ["BracketSpacing"],
-              "decision": {"guard": 0.5}
+              "decision": {"guard": 0.5},
+              "basis": {"run_off": {"is": 0.9, "source": "data sheet 2"},
+                "roof_rain": {"is": "plan", "source": "data sheet"}}
             }
             """;
 
@@ -60,6 +64,14 @@ class RuleSetFileTest {
                         List.of("Screws."),
                         List.of("BracketSpacing"),
                         Optional.of(new Decision(0.5)),
+                        Map.of(
+                                "run_off",
+                                new Stated(
+                                        new Rule.Num(0.9, "0.9"),
+                                        new Rule.Cited("data sheet 2", "")),
+                                "roof_rain",
+                                new Stated(
+                                        new Rule.Text("plan"), new Rule.Cited("data sheet", ""))),
                         List.of());
         assertEquals(expected, read(GOOD));
     }
@@ -84,6 +96,7 @@ class RuleSetFileTest {
         assertEquals(Optional.empty(), read.buildsOn());
         assertEquals(Optional.empty(), read.decision());
         assertTrue(read.replaces().isEmpty() && read.drops().isEmpty());
+        assertTrue(read.basis().isEmpty());
     }
 
     @ParameterizedTest
@@ -109,7 +122,11 @@ class RuleSetFileTest {
                 "{\"guard\": 0.5} | \"lenient\" | 14 | 0 to 10",
                 "{\"guard\": 0.5} | true | 14 | 0 to 10",
                 "\"decision\" | \"jurisdiction\" | 14 | each key only once",
-                "\"decision\" | \"basis\" | 14 | one of",
+                "\"decision\" | \"bases\" | 14 | one of",
+                "\"is\": 0.9 | \"is\": [0.9] | 15 | a number or a text",
+                "\"is\": 0.9 | \"was\": 0.9 | 15 | a number or a text",
+                "\"run_off\" | \"Run-Off\" | 15 | a key of the basis",
+                "\"data sheet 2\" | 2 | 15 | a text on one line",
             })
     void whatIsWrongIsSaidWithItsLine(String old, String now, int line, String expected) {
         assertTrue(GOOD.contains(old));

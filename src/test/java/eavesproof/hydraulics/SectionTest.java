@@ -38,6 +38,18 @@ class SectionTest {
         assertEquals(area * 0.2 / (3 * Math.PI), full.moment(), 0.0001 * full.moment());
     }
 
+    /** A segment of a circle of radius r, h high: r² arccos(1 - h/r) - (r - h) √(2 r h - h²). */
+    @Test
+    void aHalfRoundMayEndBelowItsDiameterOrGoOnAboveIt() {
+        Section cut = Profile.halfRound(0.1, 0.06, 0.04).section();
+        double segment = 0.0025 * Math.acos(0.2) - 0.01 * Math.sqrt(0.1 * 0.04 - 0.0016);
+        assertEquals(segment, cut.area(0.04), 0.0002 * segment);
+        assertEquals(0.04, cut.lip(), 1e-12);
+        assertEquals(Lip.FRONT, cut.lowerLip());
+        Section high = Profile.halfRound(0.1, 0.07, 0.06).section();
+        assertEquals(Math.PI * 0.01 / 8 + 0.1 * 0.01, high.area(0.06), 1e-6);
+    }
+
     /** Chow's geometric elements of a circle, published: y/D 0.25 has A/D² 0.1535, R/D 0.1466. */
     @Test
     void aHalfRoundThatIsHalfFullAgreesWithTheTableOfACircle() {

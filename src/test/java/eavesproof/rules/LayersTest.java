@@ -62,6 +62,7 @@ class LayersTest {
                 List.of(),
                 List.of(),
                 Optional.empty(),
+                Map.of(),
                 List.of());
     }
 }

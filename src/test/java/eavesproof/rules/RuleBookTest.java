@@ -146,6 +146,7 @@ class RuleBookTest {
                         List.of(),
                         List.of(),
                         Optional.empty(),
+                        Map.of(),
                         List.of());
         RefusedRules refused =
                 assertThrows(RefusedRules.class, () -> RuleBook.of(List.of(ROOT, two)));
@@ -227,6 +228,57 @@ class RuleBookTest {
         assertTrue(problem.expected().contains(expected), problem::text);
     }
 
+    @Test
+    void whatTheHigherLayerStatesCounts() throws RefusedRules {
+        RuleBook book =
+                RuleBook.of(
+                        List.of(
+                                stating(ROOT, "run_off", "0.9", "common practice"),
+                                stating(
+                                        set("two", List.of(), Map.of(), null),
+                                        "run_off",
+                                        "1",
+                                        "common practice 2")));
+        Stated stated = book.basis().get("run_off");
+        assertEquals("1", stated.text());
+        assertEquals(PRACTICE, book.document(stated));
+    }
+
+    @Test
+    void whatIsStatedCitesADocument() {
+        RefusedRules refused =
+                assertThrows(
+                        RefusedRules.class,
+                        () -> RuleBook.of(List.of(stating(ROOT, "run_off", "1", "hearsay"))));
+        assertTrue(refused.getMessage().contains("basis run_off"), refused::getMessage);
+    }
+
+    @Test
+    void whatIsStatedIsPartOfTheIdentity() throws RefusedRules {
+        RuleBook plain = RuleBook.of(List.of(ROOT));
+        RuleBook one = RuleBook.of(List.of(stating(ROOT, "run_off", "1", "common practice")));
+        RuleBook other = RuleBook.of(List.of(stating(ROOT, "run_off", "0.9", "common practice")));
+        assertNotEquals(plain.sha256(), one.sha256());
+        assertNotEquals(one.sha256(), other.sha256());
+    }
+
+    private static RuleSet stating(RuleSet set, String key, String number, String source) {
+        Rule.Num is = new Rule.Num(Double.parseDouble(number), number);
+        return new RuleSet(
+                set.name(),
+                set.title(),
+                set.jurisdiction(),
+                set.buildsOn(),
+                set.replaces(),
+                set.drops(),
+                set.documents(),
+                set.clausesNotChecked(),
+                set.mustJudge(),
+                set.decision(),
+                Map.of(key, new Stated(is, new Rule.Cited(source, ""))),
+                set.rules());
+    }
+
     private static RuleBook over(List<String> replaces, Map<String, String> drops, Rule... rules)
             throws RefusedRules {
         return RuleBook.of(List.of(ROOT, set("two", replaces, drops, null, rules)));
@@ -249,6 +301,7 @@ class RuleBookTest {
                 List.of(),
                 List.of("BracketSpacing"),
                 Optional.ofNullable(decision),
+                Map.of(),
                 Arrays.asList(rules));
     }
 

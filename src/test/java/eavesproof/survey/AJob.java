@@ -24,6 +24,9 @@ final class AJob {
     Map<String, Instrument> instruments = new LinkedHashMap<>();
     Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
     String measuredWith = "tape";
+    List<Job.Catchment> catchments = null;
+    Run.EavesSection eaves = null;
+    Basis basis = Basis.NOTHING;
     List<Job.WaterTest> tests = null;
 
     AJob() {
@@ -139,7 +142,7 @@ final class AJob {
     Job build() {
         List<Run.Straight> built =
                 straights == null ? null : straights.stream().map(AStraight::build).toList();
-        Run run = new Run("a", null, "g", built, null, null);
+        Run run = new Run("a", null, "g", built, null, eaves);
         Map<String, Gutter> gutters = gutter == null ? null : Map.of("g", gutter);
         return of(List.of(run), gutters);
     }
@@ -159,7 +162,7 @@ final class AJob {
                 setUps,
                 gutters,
                 runs,
-                null,
+                catchments,
                 way,
                 tests,
                 null,
@@ -168,6 +171,6 @@ final class AJob {
     }
 
     Seen survey() {
-        return new Seen(Surveyor.survey(build()));
+        return new Seen(Surveyor.survey(build(), basis));
     }
 }

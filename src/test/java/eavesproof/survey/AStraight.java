@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.CrossTilt;
 import eavesproof.job.Run.End;
 import eavesproof.job.Run.Fascia;
 import eavesproof.job.Run.Fitting;
@@ -24,6 +25,7 @@ final class AStraight {
     List<Fitting> fittings = new ArrayList<>();
     List<Joint> joints = new ArrayList<>();
     List<KeepClear> zones = new ArrayList<>();
+    List<CrossTilt> tilts = null;
     Fascia fascia = new Fascia(0.0, 10_000.0, null, null, Said.nothing(), null);
 
     AStraight(String id) {
@@ -72,7 +74,7 @@ final class AStraight {
                 fittings,
                 joints,
                 zones,
-                null,
+                tilts,
                 fascia,
                 null);
     }

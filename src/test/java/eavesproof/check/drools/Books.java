@@ -47,6 +47,7 @@ final class Books {
                 List.of(),
                 List.of(),
                 Optional.of(Decision.SIMPLE),
+                Map.of(),
                 rules);
     }
 }

@@ -1,0 +1,87 @@
+package eavesproof.survey;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What a rule set may state of a country: a number within limits that are wide on purpose, or one
+ * of some words. A key may be of one thing of several, and then that follows after a space:
+ * "manning_n PVC-U".
+ */
+public enum BasisKey {
+    RAIN_DURATION_MIN("how long the design rain lasts", 1, 1440),
+    RAIN_AEP_PERCENT("the yearly chance of the design rain", 0.01, 100),
+    RUN_OFF("what part of the rain runs off a roof", 0, 1),
+    ROOF_RAIN("what of a roof catches rain", Basis.PLAN + "|" + Basis.PLAN_AND_HALF_THE_RISE),
+    WALL_SHARE("what part of a wall above a roof drains onto it", 0, 1),
+    MANNING_N("how rough a gutter of a material is, by Manning's n", 0.005, 0.05),
+    GUTTER_SHARE(
+            "what part of the flow by the momentum balance a gutter is taken to carry", 0.1, 1),
+    HALF_ROUND_METHOD("the nominal method for half-round gutters", Basis.EN_12056_3),
+    LENGTH_FACTOR("the nominal factor for a gutter so many times as long as deep", 0.1, 1),
+    BEND_FACTOR("the nominal factor for a gutter with a corner", 0.1, 1),
+    OUTLET_METHOD("how much an outlet takes", Basis.EN_12056_3),
+    DOWNPIPE_METHOD("how much a downpipe carries", Basis.WYLY_EATON + "|" + Basis.SEVEN_24THS),
+    DOWNPIPE_ROUGHNESS_MM("how rough a downpipe is", 0.01, 5),
+    DOWNPIPE_FILLING("how full of water a downpipe may run", 0.2, 0.33),
+    DRAIN_METHOD("how much a drain carries", Basis.COLEBROOK + "|" + Basis.MANNING),
+    DRAIN_ROUGHNESS_MM("how rough a drain is", 0.001, 10),
+    DRAIN_MANNING_N("how rough a drain is, by Manning's n", 0.005, 0.05),
+    DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
+    STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45);
+
+    private final String says;
+    private final double least;
+    private final double most;
+    private final String words;
+
+    BasisKey(String says, double least, double most) {
+        this.says = says;
+        this.least = least;
+        this.most = most;
+        this.words = "";
+    }
+
+    BasisKey(String says, String words) {
+        this.says = says;
+        this.least = 0;
+        this.most = 0;
+        this.words = words;
+    }
+
+    /** As a rule set writes it. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What it is, in words for people. */
+    public String says() {
+        return says;
+    }
+
+    /** The words that it may be; none where it is a number. */
+    public List<String> words() {
+        return words.isEmpty() ? List.of() : List.of(words.split("\\|"));
+    }
+
+    /** What a rule set may write, in words for people. */
+    public String expected() {
+        return words.isEmpty()
+                ? "a number from " + least + " to " + most
+                : "one of " + String.join(", ", words());
+    }
+
+    boolean isOfSeveral() {
+        return this == MANNING_N || this == LENGTH_FACTOR;
+    }
+
+    boolean admits(double value) {
+        return words.isEmpty() && value >= least && value <= most;
+    }
+
+    static Optional<BasisKey> of(String key) {
+        return Arrays.stream(values()).filter(it -> it.key().equals(key)).findFirst();
+    }
+}

@@ -1,0 +1,170 @@
+package eavesproof.survey;
+
+import eavesproof.hydraulics.PlumbingCodeLeader;
+import eavesproof.hydraulics.RoundPipe;
+import eavesproof.hydraulics.WylyEaton;
+import eavesproof.job.WayPart.Branch;
+import eavesproof.job.WayPart.Downpipe;
+import eavesproof.job.WayPart.Drain;
+import eavesproof.job.WayPart.Offset;
+import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Unit;
+import eavesproof.survey.Found.Lacking;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What downpipes, branches and drains carry, by the methods that the rule set states. */
+final class Capacities {
+    private static final double MM_PER_M = 1000;
+    private static final double LITRES = 1000;
+
+    private final Basis basis;
+
+    Capacities(Basis basis) {
+        this.basis = basis;
+    }
+
+    record Capacity(double litresPerSecond, List<Working> workings) {}
+
+    /** The least of the pipe itself and of each of its offsets. */
+    Found<Capacity> of(Downpipe downpipe) {
+        return Found.by(
+                () -> {
+                    String name = "downpipe " + downpipe.id();
+                    Size size = size(downpipe, name);
+                    Capacity least = upright(size);
+                    List<Offset> offsets = Found.need(downpipe.offsets(), "the offsets of " + name);
+                    for (Offset offset : offsets) {
+                        double angle =
+                                Found.need(offset.angleDeg(), "the angle of an offset of " + name);
+                        Capacity sloping =
+                                sloping(size, StrictMath.tan(StrictMath.toRadians(angle)));
+                        least =
+                                sloping.litresPerSecond() < least.litresPerSecond()
+                                        ? sloping
+                                        : least;
+                    }
+                    return least;
+                });
+    }
+
+    Found<Capacity> of(Branch branch) {
+        String name = "branch " + branch.id();
+        return Found.by(
+                () ->
+                        sloping(
+                                Size.round(Found.need(branch.sizeMm(), "the size of " + name)),
+                                Found.need(branch.dropMm(), "the drop of " + name)
+                                        / Found.need(branch.lengthMm(), "the length of " + name)));
+    }
+
+    Found<Capacity> of(Drain drain) {
+        String name = "drain " + drain.id();
+        return Found.by(
+                () ->
+                        asDrain(
+                                Size.round(Found.need(drain.sizeMm(), "the size of " + name)),
+                                Found.need(drain.dropMm(), "the drop of " + name)
+                                        / Found.need(drain.lengthMm(), "the length of " + name)));
+    }
+
+    /**
+     * @param diameterMm of the pipe, or of a round one that is as large
+     */
+    private record Size(double diameterMm, boolean isRound, String text) {
+        static Size round(double diameterMm) {
+            return new Size(diameterMm, true, Decimals.with(diameterMm, Unit.MM));
+        }
+    }
+
+    private static Size size(Downpipe downpipe, String name) throws Lacking {
+        Double round = downpipe.sizeMm();
+        if (round != null) {
+            return Size.round(round);
+        }
+        double width = Found.need(downpipe.widthMm(), "the size of " + name);
+        double depth = Found.need(downpipe.depthMm(), "the size of " + name);
+        double equal = WylyEaton.equalDiameterMm(width, depth);
+        return new Size(
+                equal,
+                false,
+                Decimals.plain(width, 1)
+                        + " x "
+                        + Decimals.with(depth, Unit.MM)
+                        + ", taken as a round pipe of equal area, "
+                        + Decimals.with(equal, Unit.MM));
+    }
+
+    private Capacity sloping(Size size, double slope) throws Lacking {
+        double steep = basis.amount(BasisKey.STEEP_DEG).need().value();
+        double angle = StrictMath.toDegrees(StrictMath.atan(slope));
+        // An offset of more than 90 degrees leads upwards: its tangent is below 0.
+        return angle >= steep ? upright(size) : asDrain(size, slope);
+    }
+
+    private Capacity upright(Size size) throws Lacking {
+        Basis.Choice method = basis.choice(BasisKey.DOWNPIPE_METHOD).need();
+        if (method.word().equals(Basis.SEVEN_24THS)) {
+            if (!size.isRound()) {
+                throw Found.lacking("the method " + method.word() + " is for round downpipes");
+            }
+            double gallons =
+                    PlumbingCodeLeader.gallonsPerMinute(
+                            Unit.MM.convert(size.diameterMm(), Unit.INCH));
+            return capacity(
+                    Unit.US_GPM.convert(gallons, Unit.L_PER_S),
+                    size,
+                    "round, " + method.word() + "; " + method.source(),
+                    new ArrayList<>());
+        }
+        Basis.Amount filling = basis.amount(BasisKey.DOWNPIPE_FILLING).need();
+        Basis.Amount rough = basis.amount(BasisKey.DOWNPIPE_ROUGHNESS_MM).need();
+        List<Working> workings = new ArrayList<>();
+        workings.add(
+                new Working(
+                        "filling degree", Decimals.plain(filling.value(), 3), filling.source()));
+        workings.add(
+                new Working("roughness", Decimals.plain(rough.value(), 3) + " mm", rough.source()));
+        return capacity(
+                WylyEaton.litresPerSecond(size.diameterMm(), rough.value(), filling.value()),
+                size,
+                "2.5e-4 kb^-0.167 d^2.667 f^1.667; " + method.source(),
+                workings);
+    }
+
+    private Capacity asDrain(Size size, double slope) throws Lacking {
+        Basis.Choice method = basis.choice(BasisKey.DRAIN_METHOD).need();
+        Basis.Amount filling = basis.amount(BasisKey.DRAIN_FILLING).need();
+        RoundPipe pipe = new RoundPipe(size.diameterMm() / MM_PER_M);
+        boolean manning = method.word().equals(Basis.MANNING);
+        Basis.Amount rough =
+                basis.amount(manning ? BasisKey.DRAIN_MANNING_N : BasisKey.DRAIN_ROUGHNESS_MM)
+                        .need();
+        double flow =
+                manning
+                        ? pipe.manning(filling.value(), slope, rough.value())
+                        : pipe.colebrook(filling.value(), slope, rough.value() / MM_PER_M);
+        List<Working> workings = new ArrayList<>();
+        workings.add(
+                new Working(
+                        "fall", Decimals.with(slope * MM_PER_M, Unit.MM_PER_M), "drop / length"));
+        workings.add(
+                new Working(
+                        "depth over diameter",
+                        Decimals.plain(filling.value(), 3),
+                        filling.source()));
+        workings.add(
+                new Working(
+                        "roughness",
+                        Decimals.plain(rough.value(), 4) + (manning ? "" : " mm"),
+                        rough.source()));
+        return capacity(flow * LITRES, size, method.word() + "; " + method.source(), workings);
+    }
+
+    private static Capacity capacity(
+            double litres, Size size, String from, List<Working> workings) {
+        workings.add(0, new Working("size", size.text(), "as recorded"));
+        workings.add(GutterWater.flow("capacity", litres, from));
+        return new Capacity(litres, List.copyOf(workings));
+    }
+}

@@ -1,0 +1,118 @@
+package eavesproof.survey;
+
+import eavesproof.hydraulics.RationalFlow;
+import eavesproof.job.Job;
+import eavesproof.job.Job.Catchment;
+import eavesproof.job.Job.Inflow;
+import eavesproof.job.Job.Wall;
+import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Unit;
+import eavesproof.survey.Found.Lacking;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** How much roof, with its share of the walls above, sends its rain to a run. */
+final class Catchments {
+    private final Job job;
+    private final Basis basis;
+
+    Catchments(Job job, Basis basis) {
+        this.job = job;
+        this.basis = basis;
+    }
+
+    /**
+     * @param roofM2 area that catches rain and drains to the run along its whole length
+     * @param arriving what arrives at single places
+     */
+    record Gathered(double roofM2, List<Arriving> arriving, List<Working> workings) {
+        double totalM2() {
+            return roofM2 + arriving.stream().mapToDouble(Arriving::areaM2).sum();
+        }
+    }
+
+    /** What arrives at a station of a straight. */
+    record Arriving(String straight, double stationMm, double areaM2) {}
+
+    Found<Gathered> of(String run) {
+        return Found.by(() -> gathered(run));
+    }
+
+    private Gathered gathered(String run) throws Lacking {
+        double roof = 0;
+        List<Arriving> arriving = new ArrayList<>();
+        List<Working> workings = new ArrayList<>();
+        for (Catchment catchment :
+                Found.need(job.catchments(), "what roof drains to the gutters")) {
+            String name = "catchment " + catchment.id();
+            if (!Found.need(catchment.run(), "which run " + name + " drains to").equals(run)) {
+                continue;
+            }
+            double plan = Found.need(catchment.planAreaM2(), "the plan area of " + name);
+            double area =
+                    roof(plan, catchment.pitchDeg(), name, workings)
+                            + walls(catchment.walls(), name, workings);
+            Inflow inflow = catchment.inflow();
+            if (inflow == null) {
+                roof += area;
+            } else {
+                String where = "where on the run the water of " + name + " arrives";
+                arriving.add(
+                        new Arriving(
+                                Found.need(inflow.on(), where),
+                                Found.need(inflow.stationMm(), where),
+                                area));
+            }
+        }
+        if (workings.isEmpty()) {
+            throw Found.lacking("no catchment of run " + run + " is recorded");
+        }
+        return new Gathered(roof, List.copyOf(arriving), List.copyOf(workings));
+    }
+
+    /** What of a roof catches rain, m². */
+    double roof(double planM2, @Nullable Double pitchDeg, String name, List<Working> workings)
+            throws Lacking {
+        Basis.Choice counts = basis.choice(BasisKey.ROOF_RAIN).need();
+        workings.add(
+                new Working("plan area of " + name, Decimals.with(planM2, Unit.M2), "as recorded"));
+        if (counts.word().equals(Basis.PLAN)) {
+            return planM2;
+        }
+        double pitch = Found.need(pitchDeg, "the pitch of " + name);
+        double area = planM2 * RationalFlow.windFactor(pitch);
+        workings.add(
+                new Working(
+                        "area of " + name,
+                        Decimals.with(area, Unit.M2),
+                        "plan and half the rise at a pitch of "
+                                + Decimals.with(pitch, Unit.DEGREE)
+                                + "; "
+                                + counts.source()));
+        return area;
+    }
+
+    private double walls(@Nullable List<Wall> recorded, String name, List<Working> workings)
+            throws Lacking {
+        double all = 0;
+        for (Wall wall : Found.need(recorded, "whether walls stand above " + name)) {
+            all += Found.need(wall.areaM2(), "the area of a wall above " + name);
+        }
+        if (all == 0) {
+            return 0;
+        }
+        Basis.Amount share = basis.amount(BasisKey.WALL_SHARE).need();
+        double counts = share.value() * all;
+        workings.add(
+                new Working(
+                        "walls above " + name,
+                        Decimals.with(counts, Unit.M2),
+                        Decimals.plain(share.value(), 3)
+                                + " of "
+                                + Decimals.with(all, Unit.M2)
+                                + "; "
+                                + share.source()));
+        return counts;
+    }
+}

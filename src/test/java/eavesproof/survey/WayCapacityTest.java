@@ -1,0 +1,175 @@
+package eavesproof.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eavesproof.job.WayPart;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class WayCapacityTest {
+    private final WetJob wet = new WetJob();
+
+    /** 2.5e-4 × 0.25^-0.167 × 80^2.667 × 0.20^1.667 L/s, of the formula in EN 12056-3. */
+    private static final double PIPE_80 =
+            2.5e-4 * Math.pow(0.25, -0.167) * Math.pow(80, 2.667) * Math.pow(0.20, 1.667);
+
+    /** Manning, 100 mm at 1:100, n 0.011, y/D 0.7: A/D² 0.587230, R/D 0.296235 (Chow). */
+    private static final double DRAIN_100 =
+            1000 * (0.587230 * 0.01) * Math.pow(0.296235 * 0.1, 2.0 / 3) * Math.sqrt(0.01) / 0.011;
+
+    @Test
+    void pipesAreHeldAgainstAllThatComesToThem() {
+        Seen seen = wet.survey();
+        assertEquals(1.5 / PIPE_80, seen.fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
+        assertEquals(1.5 / DRAIN_100, seen.fact(Facts.DrainRatio.class).ratio(), 1e-5);
+    }
+
+    @Test
+    void otherRoofsOnAPipeCount() {
+        wet.downpipe =
+                WetJob.downpipe(80.0, "existing", List.of(WetJob.roof("r", 40.0)), List.of());
+        Seen seen = wet.survey();
+        assertEquals(2.5 / PIPE_80, seen.fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
+        assertEquals(2.5 / DRAIN_100, seen.fact(Facts.DrainRatio.class).ratio(), 1e-5);
+    }
+
+    @Test
+    void anExistingDownpipeIsNeverTakenToBeFree() {
+        wet.downpipe = WetJob.downpipe(80.0, "existing", null, List.of());
+        Seen seen = wet.survey();
+        String why = "what other roofs drain into d1 is not recorded";
+        assertEquals(List.of("a d1: " + why), seen.gaps(Facts.DownpipeRatio.class));
+        assertEquals(List.of("a g1: " + why), seen.gaps(Facts.DrainRatio.class));
+    }
+
+    @Test
+    void norIsOneOfWhichNobodySaidWhetherItIsNew() {
+        wet.drain = WetJob.drain(100.0, null, null, 100.0);
+        Seen seen = wet.survey();
+        assertEquals(1, seen.facts(Facts.DownpipeRatio.class).size());
+        assertEquals(
+                List.of("a g1: what other roofs drain into g1 is not recorded"),
+                seen.gaps(Facts.DrainRatio.class));
+    }
+
+    @Test
+    void aRoofWithoutAnAreaIsAGap() {
+        wet.downpipe =
+                WetJob.downpipe(80.0, "existing", List.of(WetJob.roof("r", null)), List.of());
+        assertEquals(
+                List.of("a d1: the plan area of roof r on d1 is not recorded"),
+                wet.survey().gaps(Facts.DownpipeRatio.class));
+    }
+
+    @Test
+    void anotherPipeThatJoinsTheDrainCounts() {
+        wet.job.way.add(
+                new WayPart.Downpipe(
+                        "d2",
+                        "g1",
+                        null,
+                        80.0,
+                        null,
+                        null,
+                        null,
+                        "existing",
+                        List.of(WetJob.roof("r", 20.0)),
+                        null,
+                        List.of(),
+                        null,
+                        null,
+                        null,
+                        null));
+        Seen seen = wet.survey();
+        assertEquals(1.5 / PIPE_80, seen.fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
+        assertEquals(2.0 / DRAIN_100, seen.fact(Facts.DrainRatio.class).ratio(), 1e-5);
+    }
+
+    @Test
+    void anOutletWhoseWayIsNotRecordedMayJoinAnyPipe() {
+        wet.job.way.add(wet.outlet("o1", 9900.0));
+        wet.job.way.add(AJob.outlet("o2", null, "a1", 200.0, 100.0, "fixed", "yes"));
+        String gap = wet.survey().gaps(Facts.DownpipeRatio.class).toString();
+        assertTrue(gap.contains("where the water goes from o2 is not recorded"), gap);
+    }
+
+    @Test
+    void aSteepOffsetDoesNotMatter() {
+        wet.downpipe = WetJob.downpipe(80.0, "new", null, List.of(new WayPart.Offset(500.0, 45.0)));
+        assertEquals(1.5 / PIPE_80, wet.survey().fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
+    }
+
+    @Test
+    void anOffsetThatIsFlatCarriesWhatADrainDoes() {
+        double angle = Math.toDegrees(Math.atan(0.005));
+        wet.downpipe =
+                WetJob.downpipe(100.0, "new", null, List.of(new WayPart.Offset(500.0, angle)));
+        double carries = DRAIN_100 / Math.sqrt(2);
+        assertEquals(1.5 / carries, wet.survey().fact(Facts.DownpipeRatio.class).ratio(), 1e-5);
+    }
+
+    @Test
+    void offsetsThatAreNotRecordedAreAGap() {
+        wet.downpipe = WetJob.downpipe(80.0, "new", null, null);
+        assertEquals(
+                List.of("a d1: the offsets of downpipe d1 is not recorded"),
+                wet.survey().gaps(Facts.DownpipeRatio.class));
+    }
+
+    @Test
+    void aDrainThatDoesNotFallIsAGap() {
+        wet.drain = WetJob.drain(100.0, "new", null, -20.0);
+        String gap = wet.survey().gaps(Facts.DrainRatio.class).toString();
+        assertTrue(gap.contains("even flow, which needs a fall"), gap);
+    }
+
+    @Test
+    void aPipeOutsideTheMethodIsAGap() {
+        wet.downpipe = WetJob.downpipe(40.0, "new", null, List.of());
+        String gap = wet.survey().gaps(Facts.DownpipeRatio.class).toString();
+        assertTrue(gap.contains("outside 50.0 to 300.0 of EN 12056-3"), gap);
+    }
+
+    /** 27.8 × (7/24)^(5/3) × d^(8/3) gallons a minute. */
+    @Test
+    void theRuleSetMayNameAnotherMethod() {
+        wet.word("downpipe_method", "7/24 full");
+        double gallons = 27.8 * Math.pow(7.0 / 24, 5.0 / 3) * Math.pow(80 / 25.4, 8.0 / 3);
+        double litres = gallons * 3.785411784 / 60;
+        assertEquals(1.5 / litres, wet.survey().fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
+    }
+
+    @Test
+    void aDrainThatBacksUpSpillsAtItsOwnOutletWhereThereIsNoOther() {
+        assertEquals(
+                new Facts.LowestOpening("a", "g1", "o1", 0),
+                wet.survey().fact(Facts.LowestOpening.class));
+    }
+
+    @Test
+    void aTankThatLiesLowerSpillsFirst() {
+        wet.job.way.add(new WayPart.Tank("t1", "g1", 1900.0, 80.0, "yes", null, 100.0, "no"));
+        assertEquals(
+                new Facts.LowestOpening("a", "g1", "t1", 1800),
+                wet.survey().fact(Facts.LowestOpening.class));
+    }
+
+    @Test
+    void theOpeningsOfOtherRoofsAreNotKnown() {
+        wet.drain = WetJob.drain(100.0, "existing", List.of(WetJob.roof("r", 20.0)), 100.0);
+        assertEquals(
+                List.of("a g1: how high the openings of the other roofs on g1 lie is not recorded"),
+                wet.survey().gaps(Facts.LowestOpening.class));
+    }
+
+    @Test
+    void aTankLetsOutWhatItTakesIn() {
+        wet.downpipe =
+                new WayPart.Downpipe(
+                        "d1", "t1", 1800.0, 80.0, null, null, null, "new", null, null, List.of(),
+                        null, null, null, null);
+        wet.job.way.add(new WayPart.Tank("t1", "g1", 1900.0, 80.0, "yes", null, 50.0, "no"));
+        assertEquals(1.6, wet.survey().fact(Facts.TankOverflowRatio.class).ratio(), 1e-12);
+    }
+}
