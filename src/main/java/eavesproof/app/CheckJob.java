@@ -33,7 +33,11 @@ public final class CheckJob {
     public static CheckedJob check(byte[] record, Optional<String> asked, Path shippedRules)
             throws BadRecord, RefusedRules, IOException {
         Job job = JobFile.read(record);
-        LoadedRules loaded = RulesOfJob.choose(job, asked, shippedRules);
+        return check(job, Sha256.of(record), RulesOfJob.choose(job, asked, shippedRules));
+    }
+
+    /** The same of a job that was read already, and of rules that were found. */
+    static CheckedJob check(Job job, String sha256, LoadedRules loaded) {
         RuleBook rules = loaded.book();
         Survey survey = Surveyor.survey(job, BasisOf.book(rules));
         Coverage coverage = Coverage.of(rules.rules(), rules.mustJudge(), survey, loaded.engine());
@@ -41,7 +45,7 @@ public final class CheckJob {
         Findings findings =
                 Assembly.of(
                         job.id(),
-                        Sha256.of(record),
+                        sha256,
                         RulesOfJob.inWords(loaded),
                         Program.nameAndVersion(),
                         rulings,

@@ -95,6 +95,20 @@ class OtherGuttersTest {
         assertEquals(DOES_NOT_COMPLY, at(metal(material, 150), more, rule));
     }
 
+    /**
+     * The same, 14.18.3: at most 5 mm of water stand; that PVC-U is held to it is our own choice.
+     */
+    @Test
+    void atMost5MmOfWaterStandInAGutter() {
+        Facts.Fact shallow = new Facts.PondDepth("a", "o1", "left", 5);
+        Facts.Fact deep = new Facts.PondDepth("a", "o1", "left", 5.1);
+        String metal = "standing water in metal";
+        assertEquals(COMPLIES, at(metal("copper", 150), shallow, metal));
+        assertEquals(DOES_NOT_COMPLY, at(metal("copper", 150), deep, metal));
+        assertEquals(COMPLIES, at(gasketed(), shallow, "standing water in PVC-U"));
+        assertEquals(DOES_NOT_COMPLY, at(gasketed(), deep, "standing water in PVC-U"));
+    }
+
     @Test
     void noRuleSpeaksOfAMetalWhoseMovementNobodyJudges() {
         for (String material : List.of("zinc", "cast iron", "stainless steel")) {

@@ -1,20 +1,15 @@
 package eavesproof.app;
 
-import eavesproof.check.Coverage;
 import eavesproof.check.Engine;
 import eavesproof.exchange.BadRecord;
 import eavesproof.exchange.JobFile;
-import eavesproof.findings.Assembly;
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
-import eavesproof.judge.Judge;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.RuleBook;
-import eavesproof.survey.Surveyor;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
 
 /** A rule set as the program loads it, for tests of what its rules say. */
 record ShippedRules(LoadedRules loaded) {
@@ -49,25 +44,7 @@ record ShippedRules(LoadedRules loaded) {
         }
     }
 
-    /** From the survey to the findings, as the program does it. */
     Findings check(Job job) {
-        RuleBook book = book();
-        Coverage coverage =
-                Coverage.of(book.rules(), book.mustJudge(), Surveyor.survey(job), engine());
-        return Assembly.of(
-                job.id(),
-                "",
-                new Findings.RulesUsed(
-                        book.name(),
-                        book.title(),
-                        book.jurisdiction(),
-                        book.sha256(),
-                        loaded.asShipped(),
-                        List.of(),
-                        book.documents(),
-                        book.clausesNotChecked()),
-                "",
-                new Judge(book.decision()).judge(coverage.requirements()),
-                coverage.uncovered());
+        return CheckJob.check(job, "", loaded).findings();
     }
 }

@@ -40,6 +40,15 @@ class TradeFactsTest {
         assertEquals(DOES_NOT_COMPLY, at(cemented(), dropOver10M(-5), "fall"));
     }
 
+    /** Common practice that it falls; that 2 mm are let pass as unevenness is our own choice. */
+    @Test
+    void cementedPvcFallsAllTheWay() {
+        Facts.Fact uneven = new Facts.PondDepth("a", "o1", "left", 2);
+        Facts.Fact sags = new Facts.PondDepth("a", "o1", "left", 2.1);
+        assertEquals(COMPLIES, at(cemented(), uneven, "fall all the way"));
+        assertEquals(DOES_NOT_COMPLY, at(cemented(), sags, "fall all the way"));
+    }
+
     /** Common practice: brackets at most 500 mm centre to centre. */
     @Test
     void cementedPvcHasItsBracketsAtMost500MmApart() {
