@@ -1,13 +1,17 @@
 package eavesproof.app;
 
 import eavesproof.check.BasisOf;
+import eavesproof.check.TablesFit;
 import eavesproof.exchange.RuleSetFile;
+import eavesproof.exchange.TableFile;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
 import eavesproof.rules.Sha256;
 import eavesproof.survey.Basis;
+import eavesproof.rules.Table;
+import eavesproof.rules.Tables;
 import eavesproof.survey.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -27,6 +32,8 @@ import java.util.stream.Stream;
 record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
     private static final String RULE_SET = "rule-set.json";
     private static final String RULES = ".drl";
+    private static final String TABLES = "tables";
+    private static final String TABLE = ".csv";
     private static final int MOST_BYTES = 1024 * 1024;
     private static final int MOST_FILES = 100;
 
@@ -43,6 +50,7 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         List<RuleProblem> problems = new ArrayList<>();
         TreeMap<String, String> files = new TreeMap<>();
         List<Rule> rules = new ArrayList<>();
+        Map<String, Table> tables = new TreeMap<>();
         RuleSet ruleSet = null;
         for (String name : names(folder, label)) {
             byte[] bytes = bytes(folder.resolve(name), label + name);
@@ -50,6 +58,9 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
             try {
                 if (name.equals(RULE_SET)) {
                     ruleSet = known(label + name, RuleSetFile.read(label + name, bytes));
+                } else if (name.endsWith(TABLE)) {
+                    String table = tableName(name);
+                    tables.put(table, TableFile.read(label + name, table, bytes));
                 } else {
                     rules.addAll(reader.read(label + name, bytes));
                 }
@@ -60,7 +71,26 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         if (ruleSet == null || !problems.isEmpty()) {
             throw new RefusedRules(problems);
         }
-        return new RuleFolder(ruleSet.with(rules), files);
+        return new RuleFolder(ruleSet.with(filled(rules, tables)), files);
+    }
+
+    /** Of its file, tables/NAME.csv. */
+    static String tableName(String file) {
+        return file.substring(TABLES.length() + 1, file.length() - TABLE.length());
+    }
+
+    static boolean isTable(String file) {
+        return file.startsWith(TABLES + "/");
+    }
+
+    private static List<Rule> filled(List<Rule> rules, Map<String, Table> tables)
+            throws RefusedRules {
+        List<Rule> filled = Tables.fill(rules, tables);
+        List<RuleProblem> misfits = TablesFit.problems(filled);
+        if (!misfits.isEmpty()) {
+            throw new RefusedRules(misfits);
+        }
+        return filled;
     }
 
     /** A file that only looks like a rule file would be left out in silence. */
@@ -76,11 +106,29 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
                 }
             }
         }
+        if (Files.isDirectory(folder.resolve(TABLES))) {
+            names.addAll(tables(folder.resolve(TABLES), label));
+        }
         if (!names.contains(RULE_SET)) {
             throw refused(label + RULE_SET, "no such file", "what the rule set is");
         }
         if (names.size() > MOST_FILES) {
             throw refused(label, names.size() + " files", "at most " + MOST_FILES);
+        }
+        return names;
+    }
+
+    private static List<String> tables(Path folder, String label) throws RefusedRules, IOException {
+        List<String> names = new ArrayList<>();
+        try (Stream<Path> paths = Files.list(folder)) {
+            for (Path path : paths.sorted().toList()) {
+                String name = TABLES + "/" + path.getFileName();
+                if (!name.endsWith(TABLE) || !TableFile.NAME.matcher(tableName(name)).matches()) {
+                    throw refused(
+                            label + name, "this name", "small letters, digits and - and .csv");
+                }
+                names.add(name);
+            }
         }
         return names;
     }

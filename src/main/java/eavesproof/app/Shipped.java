@@ -1,8 +1,12 @@
 package eavesproof.app;
 
 import eavesproof.exchange.RuleSheet;
+import eavesproof.exchange.TableFile;
+import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
 import eavesproof.rules.Sha256;
+import eavesproof.rules.Table;
+import eavesproof.rules.Tables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -56,11 +60,28 @@ final class Shipped {
         return files;
     }
 
-    /** The rules that a rule set had when it was shipped. */
+    /** Where a table lies as it was shipped. */
+    static String table(String sha256) {
+        return FOLDER + "sheets/" + sha256 + ".csv";
+    }
+
+    /** The rules that a rule set had when it was shipped, with their tables. */
     static List<Rule> rulesOf(Map<String, String> files) {
         List<Rule> rules = new ArrayList<>();
-        files.forEach((file, sha256) -> sheetRules(file, sha256).ifPresent(rules::addAll));
-        return rules;
+        Map<String, Table> tables = new TreeMap<>();
+        try {
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                Optional<byte[]> table = resource(table(file.getValue()));
+                if (RuleFolder.isTable(file.getKey()) && table.isPresent()) {
+                    String name = RuleFolder.tableName(file.getKey());
+                    tables.put(name, TableFile.read(file.getKey(), name, table.get()));
+                }
+                sheetRules(file.getKey(), file.getValue()).ifPresent(rules::addAll);
+            }
+            return Tables.fill(rules, tables);
+        } catch (RefusedRules e) {
+            throw new IllegalStateException("the program's own rules are refused", e);
+        }
     }
 
     private static Optional<List<Rule>> sheetRules(String file, String sha256) {

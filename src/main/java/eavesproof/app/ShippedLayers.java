@@ -49,6 +49,10 @@ public final class ShippedLayers {
         RuleFolder read = RuleFolder.read(folder, PlainForm::read);
         for (Map.Entry<String, String> file : read.files().entrySet()) {
             list.append(Shipped.line(name, file.getKey(), file.getValue()));
+            if (RuleFolder.isTable(file.getKey())) {
+                byte[] table = Files.readAllBytes(folder.resolve(file.getKey()));
+                write(Shipped.table(file.getValue()), table);
+            }
             String label = folder.getFileName() + "/" + file.getKey();
             List<Rule> rules =
                     read.ruleSet().rules().stream()

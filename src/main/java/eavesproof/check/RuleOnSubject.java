@@ -2,7 +2,6 @@ package eavesproof.check;
 
 import eavesproof.check.Requirement.NoLimit;
 import eavesproof.check.Requirement.State;
-import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Rule;
 import eavesproof.survey.Answer;
 import eavesproof.survey.FactKind;
@@ -24,7 +23,7 @@ final class RuleOnSubject {
     private final Set<String> near = new LinkedHashSet<>();
     private final Set<String> dark = new LinkedHashSet<>();
     private final Map<String, String> ids = new LinkedHashMap<>();
-    private final Map<String, Uncertain> numbers = new LinkedHashMap<>();
+    private final Map<String, Measure> measures = new LinkedHashMap<>();
     private final List<Answer.Known> relied = new ArrayList<>();
     private boolean holdsByValue = true;
 
@@ -60,6 +59,8 @@ final class RuleOnSubject {
             lookAt(circumstance);
         }
         boolean known = subject instanceof Answer.Known;
+        LimitEvaluator.Evaluated limit = LimitEvaluator.evaluate(rule.demand(), kind, measures);
+        near.addAll(limit.near());
         List<String> because = new ArrayList<>();
         State state;
         if (!off.isEmpty()) {
@@ -78,13 +79,7 @@ final class RuleOnSubject {
             state = State.ON;
         }
         Requirement requirement =
-                new Requirement(
-                        rule,
-                        subject,
-                        state,
-                        LimitEvaluator.evaluate(rule.demand(), kind, numbers),
-                        because,
-                        relied);
+                new Requirement(rule, subject, state, limit.limit(), because, relied);
         return new Laid(requirement, known && holdsByValue);
     }
 
@@ -150,10 +145,8 @@ final class RuleOnSubject {
     }
 
     private void compare(Answer.Known known, Rule.Condition condition) {
-        if (condition instanceof Rule.Bind bind
-                && bind.field().equals(known.kind().measure())
-                && known.measure() instanceof Measure.Number number) {
-            numbers.put(bind.variable(), number.value());
+        if (condition instanceof Rule.Bind bind && bind.field().equals(known.kind().measure())) {
+            measures.put(bind.variable(), known.measure());
         }
         if (condition instanceof Rule.Compare compare) {
             Circumstance circumstance = Circumstance.of(known, compare);

@@ -3,6 +3,7 @@ package eavesproof.exchange;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import eavesproof.rules.Rule;
+import eavesproof.rules.RuleText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -104,6 +105,9 @@ public final class RuleSheet {
             json.writeStringField("unit", least.unit());
             json.writeFieldName("at_least");
             limit(json, least.limit());
+        } else if (demand instanceof Rule.OneOfTable choice) {
+            json.writeFieldName("one_of_table");
+            limit(json, choice.lookup());
         } else {
             json.writeArrayFieldStart("one_of");
             for (String word : ((Rule.OneOf) demand).words()) {
@@ -114,12 +118,21 @@ public final class RuleSheet {
         json.writeEndObject();
     }
 
-    /** A number or variable as written, or [operator, left, right]. */
+    /** A number or variable as written, [operator, left, right], or a table with its keys. */
     private static void limit(JsonGenerator json, Rule.Limit limit) throws IOException {
         if (limit instanceof Rule.Constant constant) {
             json.writeString(constant.number().written());
         } else if (limit instanceof Rule.Bound bound) {
             json.writeString(bound.variable());
+        } else if (limit instanceof Rule.Lookup lookup) {
+            json.writeStartObject();
+            json.writeStringField("table", lookup.table());
+            json.writeArrayFieldStart("keys");
+            for (Rule.Key key : lookup.keys()) {
+                json.writeString(RuleText.key(key));
+            }
+            json.writeEndArray();
+            json.writeEndObject();
         } else {
             Rule.Arithmetic sum = (Rule.Arithmetic) limit;
             json.writeStartArray();

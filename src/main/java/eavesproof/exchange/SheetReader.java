@@ -80,6 +80,10 @@ final class SheetReader {
         if (least != null) {
             return new Rule.AtLeast(limit(least), text(demand, "unit"));
         }
+        Found table = demand.at("one_of_table");
+        if (table != null) {
+            return new Rule.OneOfTable(lookup(table));
+        }
         return new Rule.OneOf(
                 need(demand, "one_of").items().stream().map(SheetReader::string).toList());
     }
@@ -90,12 +94,32 @@ final class SheetReader {
                     ? new Rule.Bound(written)
                     : new Rule.Constant(number(written));
         }
+        if (limit.at("table") != null) {
+            return lookup(limit);
+        }
         List<Found> parts = limit.items();
         if (parts.size() != 3) {
             throw fault("a limit of " + parts.size() + " parts");
         }
         char operator = string(parts.get(0)).charAt(0);
         return new Rule.Arithmetic(operator, limit(parts.get(1)), limit(parts.get(2)));
+    }
+
+    private static Rule.Lookup lookup(Found limit) {
+        return new Rule.Lookup(
+                text(limit, "table"),
+                need(limit, "keys").items().stream().map(SheetReader::key).toList(),
+                Optional.empty());
+    }
+
+    private static Rule.Key key(Found key) {
+        String written = string(key);
+        if (written.startsWith("$")) {
+            return new Rule.Bound(written);
+        }
+        return written.startsWith("\"")
+                ? new Rule.Text(written.substring(1, written.length() - 1))
+                : number(written);
     }
 
     private static Rule.Num number(String written) {

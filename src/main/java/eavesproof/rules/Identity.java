@@ -45,10 +45,18 @@ final class Identity {
                             .sorted()
                             .toList());
             line("demand", RuleText.words(rule.demand()));
+            List<Rule.Lookup> lookups = Tables.in(rule);
+            if (!lookups.isEmpty()) {
+                lines("table", lookups.stream().map(Identity::figures).toList());
+            }
             line("decision", book.decision(rule).text());
             line("clause", rule.source().clause());
             document(book.document(rule));
         }
+    }
+
+    private static String figures(Rule.Lookup lookup) {
+        return lookup.figures().map(Table::content).orElse("");
     }
 
     /** The document too: an outcome that rests on a figure known second hand says so. */

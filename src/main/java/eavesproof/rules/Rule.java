@@ -33,6 +33,12 @@ public record Rule(
                 name, topic, says, settled, decision, subject, circumstances, demand, file, line);
     }
 
+    /** The same rule with another demand. */
+    Rule demanding(Demand now) {
+        return new Rule(
+                name, topic, says, source, decision, subject, circumstances, now, file, line);
+    }
+
     /** A document of the rule set by its key, and the clause in it (may be empty). */
     public record Cited(String document, String clause) {
         /** As {@code @source} has it. */
@@ -87,9 +93,9 @@ public record Rule(
     public sealed interface Literal {}
 
     /** A number as written, so that it prints again as it was written. */
-    public record Num(double value, String written) implements Literal {}
+    public record Num(double value, String written) implements Literal, Key {}
 
-    public record Text(String word) implements Literal {}
+    public record Text(String word) implements Literal, Key {}
 
     /** What is demanded of the subject's measure. */
     public sealed interface Demand {}
@@ -104,15 +110,32 @@ public record Rule(
         }
     }
 
-    /** The tree of a limit: a number, a bound number, or arithmetic on them. */
+    /** The words are those that a table answers. */
+    public record OneOfTable(Lookup lookup) implements Demand {}
+
+    /** The tree of a limit: a number, a bound number, a table, or arithmetic on them. */
     public sealed interface Limit {}
+
+    /** What a table is entered with: a number or word of a circumstance, or one as written. */
+    public sealed interface Key {}
 
     public record Constant(Num number) implements Limit {}
 
-    public record Bound(String variable) implements Limit {}
+    public record Bound(String variable) implements Limit, Key {}
 
     /**
      * @param operator one of + - * /
      */
     public record Arithmetic(char operator, Limit left, Limit right) implements Limit {}
+
+    /**
+     * What a table answers.
+     *
+     * @param figures the table itself; empty until the folder of the rule has been read
+     */
+    public record Lookup(String table, List<Key> keys, Optional<Table> figures) implements Limit {
+        public Lookup {
+            keys = List.copyOf(keys);
+        }
+    }
 }

@@ -41,7 +41,8 @@ public record RuleChange(
                     Rule was = old.get(name);
                     if (was == null) {
                         changes.put(name, added(rule));
-                    } else if (!RuleText.of(was).equals(RuleText.of(rule))) {
+                    } else if (!RuleText.of(was).equals(RuleText.of(rule))
+                            || !figures(was).equals(figures(rule))) {
                         changes.put(name, replaced(was, rule));
                     }
                 });
@@ -76,8 +77,17 @@ public record RuleChange(
         return before.map(rule -> RuleText.words(rule.demand()));
     }
 
+    /** Where the words are the same and the figures of a table are not, that is said. */
     public Optional<String> demandAfter() {
-        return after.map(rule -> RuleText.words(rule.demand()));
+        Optional<String> now = after.map(rule -> RuleText.words(rule.demand()));
+        boolean onlyFigures = now.equals(demandBefore()) && kind == Kind.LIMIT_CHANGED;
+        return onlyFigures ? now.map(words -> words + ", with other figures") : now;
+    }
+
+    private static List<String> figures(Rule rule) {
+        return Tables.in(rule).stream()
+                .map(lookup -> lookup.figures().map(Table::content).orElse(""))
+                .toList();
     }
 
     private static Map<String, Rule> byName(List<Rule> rules) {

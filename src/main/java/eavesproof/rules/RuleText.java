@@ -72,6 +72,9 @@ public final class RuleText {
         if (demand instanceof Rule.AtLeast least) {
             return "at least " + limit(least.limit()) + " " + least.unit();
         }
+        if (demand instanceof Rule.OneOfTable choice) {
+            return "one of " + limit(choice.lookup());
+        }
         return "one of " + String.join(", ", ((Rule.OneOf) demand).words());
     }
 
@@ -83,11 +86,26 @@ public final class RuleText {
         if (limit instanceof Rule.Bound bound) {
             return bound.variable();
         }
+        if (limit instanceof Rule.Lookup lookup) {
+            return lookup.keys().stream()
+                    .map(RuleText::key)
+                    .collect(Collectors.joining(", ", "table(\"" + lookup.table() + "\", ", ")"));
+        }
         Rule.Arithmetic sum = (Rule.Arithmetic) limit;
         int rank = rank(sum);
         String left = within(sum.left(), rank(sum.left()) < rank);
         String right = within(sum.right(), rank(sum.right()) <= rank);
         return left + " " + sum.operator() + " " + right;
+    }
+
+    /** As a rule file writes it. */
+    public static String key(Rule.Key key) {
+        if (key instanceof Rule.Bound bound) {
+            return bound.variable();
+        }
+        return key instanceof Rule.Num number
+                ? number.written()
+                : "\"" + ((Rule.Text) key).word() + "\"";
     }
 
     private static String within(Rule.Limit limit, boolean parentheses) {
@@ -108,6 +126,9 @@ public final class RuleText {
         }
         if (rule.demand() instanceof Rule.AtLeast least) {
             return call("atLeast", subject, limit(least.limit()), least.unit());
+        }
+        if (rule.demand() instanceof Rule.OneOfTable choice) {
+            return "oneOf(" + subject + ", " + limit(choice.lookup()) + ")";
         }
         String words = String.join("|", ((Rule.OneOf) rule.demand()).words());
         return String.format(Locale.ROOT, "oneOf(%s, \"%s\")", subject, words);

@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /**
  * Reads the one line after {@code then}: {@code require.atMost|atLeast($subject, LIMIT, "unit");}
- * or {@code require.oneOf($subject, "a|b");}. What it cannot use ends the reading.
+ * or {@code require.oneOf($subject, "a|b");}, where a table may stand for limit or words. What it
+ * cannot use ends the reading.
  */
 final class DemandReader {
     private static final int MOST_WORDS = 60;
@@ -72,7 +73,10 @@ final class DemandReader {
         return demand;
     }
 
-    private static Rule.OneOf oneOf(Words words, FactKind subject) throws Words.Unexpected {
+    private Rule.Demand oneOf(Words words, FactKind subject) throws Words.Unexpected {
+        if (words.takeName("table")) {
+            return new Rule.OneOfTable(new LimitReader(scope, words).lookup());
+        }
         Token text = words.string("words of " + subject.name() + " with | between");
         List<String> choices = List.of(text.text().split("\\|", -1));
         boolean once = new HashSet<>(choices).size() == choices.size();

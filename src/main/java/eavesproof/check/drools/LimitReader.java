@@ -5,14 +5,20 @@ import eavesproof.rules.Rule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
- * Reads a limit: a number, a bound number, or arithmetic on them, products before sums and from
- * left to right. How deep it may go was settled when the words were taken apart.
+ * Reads a limit: a number, a bound number, a table, or arithmetic on them, products before sums and
+ * from left to right. How deep it may go was settled when the words were taken apart.
  */
 final class LimitReader {
     private static final String FORM =
-            "a number, a bound $variable, or + - * / and parentheses on them (no functions or tables)";
+            "a number, a bound $variable, table(\"name\", $key), or + - * / and parentheses on them";
+
+    private static final String TABLE =
+            "table(\"name\", its keys: $variables, numbers or \"words\")";
+    private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9.-]{0,60}");
+    private static final int MOST_KEYS = 5;
 
     private final Scope scope;
     private final Words words;
@@ -73,7 +79,50 @@ final class LimitReader {
         if (token.kind() == Token.Kind.VARIABLE) {
             return bound(token);
         }
-        return constant(List.of(token));
+        return token.isName("table") ? lookup() : constant(List.of(token));
+    }
+
+    /** What stands after the word table. */
+    Rule.Lookup lookup() throws Words.Unexpected {
+        words.sign("(", TABLE);
+        Token name = words.string(TABLE);
+        if (!NAME.matcher(name.text()).matches()) {
+            throw words.unexpected(name, "the name of a table: its file without .csv");
+        }
+        List<Rule.Key> keys = new ArrayList<>();
+        while (words.take(",").isPresent()) {
+            Token key = words.next(TABLE);
+            keys.add(key(key));
+            if (keys.size() > MOST_KEYS) {
+                throw words.unexpected(key, "at most " + MOST_KEYS + " keys");
+            }
+        }
+        if (keys.isEmpty()) {
+            throw words.unexpected(name, TABLE);
+        }
+        words.sign(")", TABLE);
+        return new Rule.Lookup(name.text(), keys, Optional.empty());
+    }
+
+    private Rule.Key key(Token token) throws Words.Unexpected {
+        if (token.kind() == Token.Kind.STRING) {
+            return new Rule.Text(token.text());
+        }
+        if (token.kind() == Token.Kind.VARIABLE) {
+            if (scope.variable(token.text()).filter(LimitReader::isMeasure).isEmpty()) {
+                throw words.unexpected(token, "a variable bound to what a circumstance measures");
+            }
+            return new Rule.Bound(token.text());
+        }
+        Optional<Rule.Num> number = ComparisonReader.number(List.of(token));
+        if (number.isEmpty()) {
+            throw words.unexpected(token, TABLE);
+        }
+        return number.get();
+    }
+
+    private static boolean isMeasure(Scope.Bound variable) {
+        return variable.field().equals(variable.kind().measure());
     }
 
     private Rule.Limit constant(List<Token> written) throws Words.Unexpected {
@@ -88,7 +137,7 @@ final class LimitReader {
         Optional<Scope.Bound> bound =
                 scope.variable(token.text())
                         .filter(variable -> variable.kind().isNumber())
-                        .filter(variable -> variable.field().equals(variable.kind().measure()));
+                        .filter(LimitReader::isMeasure);
         if (bound.isEmpty()) {
             throw words.unexpected(token, "a variable bound to the number of a circumstance");
         }

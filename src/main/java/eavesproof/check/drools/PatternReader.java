@@ -120,15 +120,14 @@ final class PatternReader {
 
     private Optional<Rule.Condition> bind(
             int line, String variable, String field, FactKind kind, boolean subject) {
-        List<String> allowed =
-                subject ? kind.keys() : kind.isNumber() ? List.of(kind.measure()) : List.of();
+        List<String> allowed = subject ? kind.keys() : List.of(kind.measure());
         if (!allowed.contains(field)) {
             problems.add(
                     line,
                     variable + " : " + field,
                     subject
                             ? "a key of the subject (" + String.join(", ", kind.keys()) + ")"
-                            : "the measure of a circumstance, a number");
+                            : "the measure of a circumstance: " + kind.measure());
             return Optional.empty();
         }
         if (!scope.bind(variable, kind, field)) {

@@ -58,6 +58,13 @@ final class Words {
         return one ? Optional.of(words.get(at++)) : Optional.empty();
     }
 
+    /** Whether the next word was that name, which is then taken. */
+    boolean takeName(String name) {
+        boolean there = at < words.size() && words.get(at).isName(name);
+        at += there ? 1 : 0;
+        return there;
+    }
+
     void sign(String sign, String expected) throws Unexpected {
         Token token = next(expected);
         if (!token.is(sign)) {

@@ -13,6 +13,7 @@ import eavesproof.survey.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -143,13 +144,21 @@ class PlainFormProperties {
                         .flatMap(pattern -> pattern.conditions().stream())
                         .filter(Rule.Bind.class::isInstance)
                         .<Rule.Limit>map(bind -> new Rule.Bound(((Rule.Bind) bind).variable()))
-                        .toList();
+                        .collect(Collectors.toCollection(ArrayList::new));
+        leaves.add(lookup(leaves));
         return limits(leaves, 3)
                 .flatMap(
                         limit ->
                                 Arbitraries.of(
                                         new Rule.AtMost(limit, unit),
                                         new Rule.AtLeast(limit, unit)));
+    }
+
+    private static Rule.Limit lookup(List<Rule.Limit> bound) {
+        List<Rule.Key> keys = new ArrayList<>(List.of(new Rule.Text("a word")));
+        keys.add(new Rule.Num(1.5, "1.5"));
+        bound.stream().limit(2).forEach(one -> keys.add((Rule.Bound) one));
+        return new Rule.Lookup("a-table", keys, Optional.empty());
     }
 
     private static Arbitrary<Rule.Limit> limits(List<Rule.Limit> bound, int depth) {

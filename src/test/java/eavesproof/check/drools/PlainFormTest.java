@@ -96,6 +96,7 @@ class PlainFormTest {
         "(1 + 2) * 3, (1 + 2) * 3",
         "1 / (2 * 3), 1 / (2 * 3)",
         "-5 + $width / -2.5, -5 + $width / -2.5",
+        "'2 * table(\"t\", $width, \"PVC-U\", 25)', '2 * table(\"t\", $width, \"PVC-U\", 25)'",
     })
     void aLimitKeepsItsMeaning(String written, String printed) throws RefusedRules {
         Rule.AtMost demand = (Rule.AtMost) Plain.with(LIMIT, written).demand();
@@ -131,7 +132,11 @@ class PlainFormTest {
                 "\"mm\" | \"mm/m\" | 10 | a unit that mm can be turned into",
                 "atMost($spacing, 500, \"mm\") | oneOf($spacing, \"yes\") | 10 | atMost or atLeast",
                 "atMost | atmost | 10 | require.atMost",
-                "500, | table(\"t\", $width), | 10 | no functions or tables",
+                "500, | f($width), | 10 | a number, a bound $variable, table(",
+                "500, | table(\"T\", $width), | 10 | the name of a table",
+                "500, | table(\"t\"), | 10 | its keys",
+                "500, | table(\"t\", $run), | 10 | bound to what a circumstance measures",
+                "500, | table(\"t\", 1, 2, 3, 4, 5, 6), | 10 | at most 5 keys",
                 "500, | $run, | 10 | bound to the number of a circumstance",
                 "500, | $other, | 10 | bound to the number of a circumstance",
                 "500, | 5 / 0, | 10 | no division by zero",
