@@ -100,6 +100,26 @@ public final class Vocabulary {
                                 Words.SCREW_METALS,
                                 "what the screws of a bracket are made of"),
                         number(
+                                Facts.ScrewBite.class,
+                                Unit.MM,
+                                "how deep the screws of a bracket sit in the timber"),
+                        word(
+                                Facts.TimberSound.class,
+                                YES_NO,
+                                "whether the timber that a bracket is screwed to is sound"),
+                        number(
+                                Facts.BracketCapacity.class,
+                                Unit.NEWTON,
+                                "what one bracket carries, as stated"),
+                        number(
+                                Facts.BracketLoad.class,
+                                Unit.NEWTON,
+                                "what hangs on a bracket when the gutter is full of water"),
+                        number(
+                                Facts.BracketSnowLoad.class,
+                                Unit.NEWTON,
+                                "what hangs on a bracket when the gutter is full and snow lies on it"),
+                        number(
                                 Facts.ReachLength.class,
                                 Unit.MM,
                                 "the length of a reach, from its high point or stop end to its outlet"),

@@ -84,19 +84,24 @@ class SamplesTest {
         assertEquals(List.of(), shed.uncovered());
     }
 
-    /** With the left end unread neither the fall nor standing water is known. */
+    /**
+     * With the left end unread neither the fall nor standing water is known; nobody looked at the
+     * timber, nor at what brackets carry.
+     */
     @Test
     void theLeanToLacksWhatItsStoryTells() throws IOException {
         Findings leanTo = check("lean-to-not-recorded");
         assertEquals(
                 Set.of(
                         "bracket centres where rain is heavy",
+                        "brackets carry a full gutter",
                         "discharge approved",
                         "fall",
                         "fall all the way",
                         "no empty screw holes",
                         "outfall traced",
                         "sliding outlet set for the day",
+                        "sound timber behind a bracket",
                         "standing water in PVC-U",
                         "who approved the discharge"),
                 rules(leanTo, Verdict.NOT_RECORDED));
