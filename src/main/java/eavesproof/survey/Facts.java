@@ -82,6 +82,12 @@ public final class Facts {
 
     public record ExpansionBreaks(String run, String straight, double count) implements Fact {}
 
+    public record JointGapLeft(String run, String joint, double leftMm) implements Fact {}
+
+    public record JointInsertionLeft(String run, String joint, double leftMm) implements Fact {}
+
+    public record EndGapLeft(String run, String gutterEnd, double leftMm) implements Fact {}
+
     public record OutletHold(String run, String outlet, String named) implements Fact {}
 
     public record OutletSet(String run, String outlet, String said) implements Fact {}

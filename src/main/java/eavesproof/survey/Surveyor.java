@@ -84,7 +84,7 @@ public final class Surveyor {
         BracketLoads.answer(job, trough, answers);
         Outlets.answer(trough, answers);
         Reaches.answer(trough, WaterTests.of(job, trough), answers);
-        Movement.answer(trough, answers);
+        Movement.answer(trough, basis, answers);
         Zones.answer(trough, answers);
         WayOfWater.answer(trough, answers);
         waters.answer(trough, answers);

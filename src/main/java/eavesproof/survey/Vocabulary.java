@@ -139,6 +139,18 @@ public final class Vocabulary {
                                 Facts.ExpansionBreaks.class,
                                 Unit.COUNT,
                                 "how many expansion joints and sliding outlets a straight has"),
+                        number(
+                                Facts.JointGapLeft.class,
+                                Unit.MM,
+                                "what is left of the gap in an expansion joint when it is warmest; negative where it closes"),
+                        number(
+                                Facts.JointInsertionLeft.class,
+                                Unit.MM,
+                                "how far the gutter sits in an expansion joint when it is coldest; negative where it slips out"),
+                        number(
+                                Facts.EndGapLeft.class,
+                                Unit.MM,
+                                "what is left between an end of a run and the wall there when it is warmest"),
                         word(
                                 Facts.OutletHold.class,
                                 Words.OUTLET_HOLDS,

@@ -86,7 +86,7 @@ class SamplesTest {
 
     /**
      * With the left end unread neither the fall nor standing water is known; nobody looked at the
-     * timber, nor at what brackets carry.
+     * timber, at what brackets carry, or at the room that the gutter has to grow.
      */
     @Test
     void theLeanToLacksWhatItsStoryTells() throws IOException {
@@ -100,6 +100,7 @@ class SamplesTest {
                         "fall all the way",
                         "no empty screw holes",
                         "outfall traced",
+                        "room to grow at a wall in PVC-U",
                         "sliding outlet set for the day",
                         "sound timber behind a bracket",
                         "standing water in PVC-U",
