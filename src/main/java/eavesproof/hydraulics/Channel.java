@@ -29,7 +29,7 @@ public record Channel(Section section, double manningN) {
 
     public Channel {
         if (!(manningN >= 0) || manningN > 1) {
-            throw new Refused("Manning's n is from 0 to 1, not " + manningN);
+            throw Refused.saying("Manning's n is from 0 to 1, not {}", manningN);
         }
     }
 
@@ -86,7 +86,7 @@ public record Channel(Section section, double manningN) {
         while (even.value(high) < 0) {
             high *= 2;
             if (high > GREATEST_DEPTH) {
-                throw new Refused("no depth carries " + flow + " m³/s evenly");
+                throw Refused.saying("no depth carries {} m³/s evenly", flow);
             }
         }
         return root(even, TINY, high);

@@ -56,7 +56,7 @@ public record GutterRun(
         for (OutletAt outlet : outlets) {
             within(length, outlet.x(), "an outlet");
             if (!(outlet.x() > last)) {
-                throw new Refused("two outlets at " + last + " m");
+                throw Refused.saying("two outlets at {} m", last);
             }
             last = outlet.x();
             refuseWider(channel, outlet.outlet());
@@ -92,20 +92,16 @@ public record GutterRun(
 
     private static void within(double length, double x, String what) {
         if (!(x >= 0 && x <= length)) {
-            throw new Refused(
-                    what + " lies within the " + length + " m of the gutter, not at " + x);
+            throw Refused.saying(
+                    what + " lies within the {} m of the gutter, not at {}", length, x);
         }
     }
 
     private static void refuseWider(Channel channel, Outlet outlet) {
         double width = channel.section().at(channel.section().lip()).width();
         if (outlet instanceof RoundOutlet round && round.diameter() > width) {
-            throw new Refused(
-                    "an outlet of "
-                            + round.diameter()
-                            + " m is wider than its gutter of "
-                            + width
-                            + " m");
+            throw Refused.saying(
+                    "an outlet of {} m is wider than its gutter of {} m", round.diameter(), width);
         }
     }
 }

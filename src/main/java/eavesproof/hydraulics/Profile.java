@@ -18,8 +18,8 @@ public record Profile(List<Point> points) {
     public record Point(double x, double y) {
         public Point {
             if (!(Math.abs(x) < 1000) || !(Math.abs(y) < 1000)) {
-                throw new Refused(
-                        "a point of a profile is within a kilometre, not " + x + ", " + y);
+                throw Refused.saying(
+                        "a point of a profile is within a kilometre, not {}, {}", x, y);
             }
         }
     }
@@ -78,7 +78,8 @@ public record Profile(List<Point> points) {
         positive(backHeight, "the height of a back");
         positive(frontHeight, "the height of a front");
         if (!(topWidth >= soleWidth)) {
-            throw new Refused("a trapezoid is wider at the top than at the sole, not " + topWidth);
+            throw Refused.saying(
+                    "a trapezoid is wider at the top than at the sole, not {}", topWidth);
         }
         return new Profile(
                 List.of(
@@ -99,7 +100,7 @@ public record Profile(List<Point> points) {
         double dy = front.y() - back.y();
         double apart = StrictMath.hypot(dx, dy);
         if (!(Math.abs(frontLower) < apart / 2)) {
-            throw new Refused("a gutter that is tilted by " + frontLower + " m holds no water");
+            throw Refused.saying("a gutter that is tilted by {} m holds no water", frontLower);
         }
         double turn = StrictMath.asin(-frontLower / apart) - StrictMath.atan2(dy, dx);
         double cos = StrictMath.cos(turn);
@@ -134,7 +135,7 @@ public record Profile(List<Point> points) {
 
     private static void positive(double length, String what) {
         if (!(length > 0)) {
-            throw new Refused(what + " is above 0, not " + length);
+            throw Refused.saying(what + " is above 0, not {}", length);
         }
     }
 }

@@ -12,10 +12,10 @@ public final class RationalFlow {
     /** In L/s; a millimetre of rain on a square metre is a litre. */
     public static double litresPerSecond(double runOff, double rainMmPerH, double areaM2) {
         if (!(runOff >= 0 && runOff <= 1)) {
-            throw new Refused("a run-off coefficient is from 0 to 1, not " + runOff);
+            throw Refused.saying("a run-off coefficient is from 0 to 1, not {}", runOff);
         }
         if (!(rainMmPerH >= 0) || !(areaM2 >= 0)) {
-            throw new Refused("rain and area are 0 or more, not " + rainMmPerH + " on " + areaM2);
+            throw Refused.saying("rain and area are 0 or more, not {} on {}", rainMmPerH, areaM2);
         }
         return runOff * rainMmPerH * areaM2 / SECONDS_PER_HOUR;
     }

@@ -18,11 +18,11 @@ public record RoundOutlet(double diameter, double sump, boolean strained) implem
 
     public RoundOutlet {
         if (!(diameter > 0) || !(diameter < 10)) {
-            throw new Refused(
-                    "the diameter of an outlet is above 0 and below 10 m, not " + diameter);
+            throw Refused.saying(
+                    "the diameter of an outlet is above 0 and below 10 m, not {}", diameter);
         }
         if (!(sump >= 0) || !(sump < 10)) {
-            throw new Refused("the depth of a sump is 0 or more and below 10 m, not " + sump);
+            throw Refused.saying("the depth of a sump is 0 or more and below 10 m, not {}", sump);
         }
     }
 

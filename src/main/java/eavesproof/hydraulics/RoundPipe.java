@@ -77,7 +77,7 @@ public record RoundPipe(double diameter) {
      */
     public double filledBy(double flow, double slope, double n) {
         if (!(flow >= 0) || flow > manning(FULLEST, slope, n)) {
-            throw new Refused("the pipe does not carry " + flow + " m³/s with a free surface");
+            throw Refused.saying("the pipe does not carry {} m³/s with a free surface", flow);
         }
         return flow == 0
                 ? 0

@@ -92,7 +92,7 @@ final class Slabs {
             }
         }
         if (!(widthFrom + widthTo > 0)) {
-            throw new Refused("the profile holds no water at " + middle + " m");
+            throw Refused.saying("the profile holds no water at {} m", middle);
         }
         double flat = Math.max(0, widthFrom - below.width());
         return new Slab(

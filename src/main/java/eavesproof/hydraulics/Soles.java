@@ -24,16 +24,14 @@ final class Soles {
             Sole before = soles.get(i - 1);
             Sole here = soles.get(i);
             if (!(here.x() > before.x())) {
-                throw new Refused("the stations of a bed rise, unlike " + here);
+                throw Refused.saying("the stations of a bed rise, unlike {} m", here.x());
             }
             double slope = (here.height() - before.height()) / (here.x() - before.x());
             if (!(Math.abs(slope) <= STEEPEST)) {
-                throw new Refused(
-                        "the sole is steeper than 1 in 10 between "
-                                + before.x()
-                                + " and "
-                                + here.x()
-                                + " m");
+                throw Refused.saying(
+                        "the sole is steeper than 1 in 10 between {} and {} m",
+                        before.x(),
+                        here.x());
             }
         }
         x = soles.stream().mapToDouble(Sole::x).toArray();

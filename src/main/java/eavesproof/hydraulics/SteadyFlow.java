@@ -66,7 +66,7 @@ public final class SteadyFlow {
 
     static SteadyFlow solve(Channel channel, Grid grid, double outletDepth) {
         if (!(outletDepth >= 0) || !Double.isFinite(outletDepth)) {
-            throw new Refused("the depth at the outlet is 0 or more, not " + outletDepth);
+            throw Refused.saying("the depth at the outlet is 0 or more, not {}", outletDepth);
         }
         SteadyFlow flow = new SteadyFlow(channel, grid);
         flow.upstream(outletDepth);

@@ -16,7 +16,7 @@ public final class Trough {
     public record Sole(double x, double height) {
         public Sole {
             if (!Double.isFinite(x) || !Double.isFinite(height)) {
-                throw new Refused("a sole is finite, not " + x + ", " + height);
+                throw Refused.saying("a sole is finite, not {}, {}", x, height);
             }
         }
     }
@@ -25,7 +25,7 @@ public final class Trough {
     public record Inflow(double x, double flow) {
         public Inflow {
             if (!(flow >= 0) || !Double.isFinite(flow) || !Double.isFinite(x)) {
-                throw new Refused("an inflow is 0 or more, not " + flow + " at " + x);
+                throw Refused.saying("an inflow is 0 or more, not {} at {}", flow, x);
             }
         }
 

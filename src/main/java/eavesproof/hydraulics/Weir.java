@@ -28,7 +28,7 @@ public record Weir(double coefficient) {
     /** What goes over, m³/s. */
     public double flow(double length, double head) {
         if (!(length >= 0) || !(head >= 0)) {
-            throw new Refused("length and head are 0 or more, not " + length + " and " + head);
+            throw Refused.saying("length and head are 0 or more, not {} and {}", length, head);
         }
         return coefficient * length * head * StrictMath.sqrt(head);
     }

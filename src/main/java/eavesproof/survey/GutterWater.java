@@ -20,10 +20,7 @@ final class GutterWater {
             List.of(Facts.GutterFreeboard.class, Facts.GutterRatio.class);
 
     private static final List<Class<? extends Facts.Fact>> OF_EACH_OUTLET =
-            List.of(
-                    Facts.OutletDemand.class,
-                    Facts.OutletRatio.class,
-                    Facts.BlockedFreeboard.class);
+            List.of(Facts.OutletRatio.class, Facts.BlockedFreeboard.class);
 
     private static final double MM_PER_M = 1000;
     private static final double LITRES = 1000;
@@ -38,13 +35,16 @@ final class GutterWater {
     private final Trough trough;
     private final String run;
     private final Found<RunWater.Rain> rain;
+    private final Loads loads;
     private final Basis basis;
     private final Answers answers;
 
-    private GutterWater(Trough trough, Found<RunWater.Rain> rain, Basis basis, Answers answers) {
+    private GutterWater(
+            Trough trough, Found<RunWater.Rain> rain, Loads loads, Basis basis, Answers answers) {
         this.trough = trough;
         this.run = trough.id();
         this.rain = rain;
+        this.loads = loads;
         this.basis = basis;
         this.answers = answers;
     }
@@ -54,9 +54,10 @@ final class GutterWater {
             Found<DesignRain> design,
             Found<RunWater.Rain> rain,
             Found<RunWater> water,
+            Loads loads,
             Basis basis,
             Answers answers) {
-        GutterWater of = new GutterWater(trough, rain, basis, answers);
+        GutterWater of = new GutterWater(trough, rain, loads, basis, answers);
         design.either(of::design, why -> answers.gap(Facts.DesignRain.class, why, trough.id()));
         rain.either(of::demand, why -> answers.gap(Facts.RunDemand.class, why, trough.id()));
         water.either(of::known, of::gap);
@@ -84,12 +85,29 @@ final class GutterWater {
     private void gap(String why) {
         OF_THE_RUN.forEach(kind -> answers.gap(kind, why, run));
         List<Outlet> outlets = trough.outlets();
+        outlets.forEach(this::only);
+        if (outlets.isEmpty() || trough.way().doubt().isPresent()) {
+            answers.gap(Facts.OutletDemand.class, why, run);
+        }
         for (Class<? extends Facts.Fact> kind : OF_EACH_OUTLET) {
             outlets.forEach(outlet -> answers.gap(kind, why, run, outlet.id()));
             if (outlets.isEmpty() || trough.way().doubt().isPresent()) {
                 answers.gap(kind, why, run);
             }
         }
+    }
+
+    /** What comes to an outlet although the water surface is not known. */
+    private void only(Outlet outlet) {
+        String id = outlet.id();
+        loads.of(outlet)
+                .either(
+                        litres ->
+                                answers.known(
+                                        new Facts.OutletDemand(run, id, litres),
+                                        computed(litres),
+                                        flow("demand", litres, "all that comes to the run")),
+                        why -> answers.gap(Facts.OutletDemand.class, why, run, id));
     }
 
     private void known(RunWater water) {

@@ -45,11 +45,24 @@ final class Loads {
         this.basis = basis;
     }
 
-    /** Takes in what the outlets of a run take. */
-    void add(Trough trough, Found<RunWater> water) {
+    /** Takes in what the outlets of a run take; a single one takes all that comes to the run. */
+    void add(Trough trough, Found<RunWater.Rain> rain, Found<RunWater> water) {
+        boolean single = trough.outlets().size() == 1 && trough.way().doubt().isEmpty();
         for (Outlet outlet : trough.outlets()) {
-            outlets.put(outlet.id(), water.then(of -> taken(of, outlet.id())));
+            outlets.put(
+                    outlet.id(),
+                    single
+                            ? rain.map(RunWater.Rain::all)
+                            : water.then(of -> taken(of, outlet.id())));
         }
+    }
+
+    /** What an outlet takes, L/s. */
+    Found<Double> of(Outlet outlet) {
+        return Found.orElse(
+                        outlets.get(outlet.id()),
+                        "which straight outlet " + outlet.id() + " is on is not recorded")
+                .then(it -> it);
     }
 
     private static Found<Double> taken(RunWater water, String outlet) {
@@ -127,11 +140,7 @@ final class Loads {
     }
 
     private double outlet(Outlet outlet, List<Working> workings) throws Lacking {
-        double litres =
-                Found.need(
-                                outlets.get(outlet.id()),
-                                "which straight outlet " + outlet.id() + " is on")
-                        .need();
+        double litres = of(outlet).need();
         workings.add(GutterWater.flow("from the gutter", litres, "where the water parts"));
         return litres;
     }

@@ -26,7 +26,7 @@ final class Waters {
             Found<RunWater> water = RunWater.of(trough, trough.gutter(), rain, basis);
             rains.put(trough.id(), rain);
             waters.put(trough.id(), water);
-            loads.add(trough, water);
+            loads.add(trough, rain, water);
         }
         loads.sum();
     }
@@ -34,7 +34,7 @@ final class Waters {
     void answer(Trough trough, Answers answers) {
         Found<Rain> rain = of(rains, trough);
         Found<RunWater> water = of(waters, trough);
-        GutterWater.answer(trough, design, rain, water, basis, answers);
+        GutterWater.answer(trough, design, rain, water, loads, basis, answers);
         NominalReaches.answer(trough, water, basis, answers);
         SpillSides.answer(trough, answers);
         WayCapacity.answer(trough, loads, basis, answers);

@@ -7,11 +7,13 @@ import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.findings.Outcome;
 import eavesproof.judge.Verdict;
+import eavesproof.survey.BasisKey;
 import eavesproof.survey.FactKind;
 import eavesproof.survey.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -100,10 +102,34 @@ class AdaptedRulesTest {
                 Files.readString(README)
                         .lines()
                         .dropWhile(line -> !line.equals("## The fact kinds"))
+                        .takeWhile(line -> !line.equals("## The basis"))
                         .filter(line -> line.startsWith("| ") && !line.startsWith("| kind "))
                         .toList();
         List<String> kinds = Vocabulary.kinds().stream().map(AdaptedRulesTest::row).toList();
         assertEquals(kinds, table);
+    }
+
+    @Test
+    void theReadmeListsTheKeysOfTheBasisAsTheyAre() throws IOException {
+        List<String> table =
+                Files.readString(README)
+                        .lines()
+                        .dropWhile(line -> !line.equals("## The basis"))
+                        .filter(line -> line.startsWith("| ") && !line.startsWith("| key "))
+                        .toList();
+        List<String> keys =
+                Arrays.stream(BasisKey.values())
+                        .map(
+                                it ->
+                                        "| "
+                                                + it.key()
+                                                + " | "
+                                                + it.says()
+                                                + " | "
+                                                + it.expected()
+                                                + " |")
+                        .toList();
+        assertEquals(keys, table);
     }
 
     private static String row(FactKind kind) {

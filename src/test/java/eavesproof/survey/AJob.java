@@ -26,7 +26,6 @@ final class AJob {
     String measuredWith = "tape";
     List<Job.Catchment> catchments = null;
     Run.EavesSection eaves = null;
-    Run.Fitted fitted = null;
     Basis basis = Basis.NOTHING;
     List<Job.WaterTest> tests = null;
 
@@ -143,7 +142,7 @@ final class AJob {
     Job build() {
         List<Run.Straight> built =
                 straights == null ? null : straights.stream().map(AStraight::build).toList();
-        Run run = new Run("a", null, "g", built, fitted, eaves);
+        Run run = new Run("a", null, "g", built, null, eaves);
         Map<String, Gutter> gutters = gutter == null ? null : Map.of("g", gutter);
         return of(List.of(run), gutters);
     }

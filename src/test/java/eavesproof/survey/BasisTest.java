@@ -14,8 +14,8 @@ class BasisTest {
     @ParameterizedTest
     @CsvSource({
         "rain, 5, a key of the basis",
-        "run_off, 1.2, a number from 0.0 to 1.0",
-        "run_off, NaN, a number from 0.0 to 1.0",
+        "run_off, 1.2, a number from 0 to 1",
+        "run_off, NaN, a number from 0 to 1",
         "run_off roofs, 1, run_off alone",
         "manning_n, 0.01, manning_n and of what",
         "manning_n cheese, 0.01, one of the materials of gutters",
@@ -37,7 +37,7 @@ class BasisTest {
                 Optional.of("one of Wyly-Eaton, 7/24 full"),
                 Basis.problem("downpipe_method", new Basis.Choice("by eye", "x")));
         assertEquals(
-                Optional.of("a number from 0.0 to 1.0"),
+                Optional.of("a number from 0 to 1"),
                 Basis.problem("run_off", new Basis.Choice("much", "x")));
     }
 

@@ -246,12 +246,30 @@ class GutterWaterTest {
                         Facts.GutterFreeboard.class,
                         Facts.GutterRatio.class,
                         Facts.ReachRatio.class,
-                        Facts.DownpipeRatio.class,
-                        Facts.DrainRatio.class)) {
+                        Facts.OutletRatio.class)) {
             assertEquals(List.of(), seen.facts(kind));
             assertFalse(seen.gaps(kind).isEmpty(), kind::getSimpleName);
             assertTrue(seen.gaps(kind).get(0).contains(why), () -> seen.gaps(kind).toString());
         }
+    }
+
+    /** How the water stands in the gutter does not change what comes to its only outlet. */
+    @Test
+    void theOnlyOutletTakesAllHoweverTheGutterLies() {
+        wet.job.a1.readings.clear();
+        Seen seen = wet.survey();
+        assertEquals(1.5, seen.fact(Facts.OutletDemand.class).flowLs(), 1e-9);
+        assertEquals(1, seen.facts(Facts.DownpipeRatio.class).size());
+    }
+
+    @Test
+    void ofSeveralOutletsNobodyKnowsWhichTakesWhatUnlessTheLevelsAreRead() {
+        wet.job.way.add(wet.outlet("o1", 9900.0));
+        wet.job.way.add(wet.outlet("o2", 200.0));
+        wet.job.a1.readings.clear();
+        Seen seen = wet.survey();
+        assertEquals(List.of(), seen.facts(Facts.OutletDemand.class));
+        assertEquals(List.of(), seen.facts(Facts.DownpipeRatio.class));
     }
 
     @Test

@@ -128,7 +128,7 @@ class WayCapacityTest {
     void aPipeOutsideTheMethodIsAGap() {
         wet.downpipe = WetJob.downpipe(40.0, "new", null, List.of());
         String gap = wet.survey().gaps(Facts.DownpipeRatio.class).toString();
-        assertTrue(gap.contains("outside 50.0 to 300.0 of EN 12056-3"), gap);
+        assertTrue(gap.contains("outside 50 to 300 of EN 12056-3"), gap);
     }
 
     /** 27.8 × (7/24)^(5/3) × d^(8/3) gallons a minute. */
