@@ -3,7 +3,6 @@ package eavesproof.findings;
 import eavesproof.check.Coverage;
 import eavesproof.check.Requirement;
 import eavesproof.judge.Ruling;
-import eavesproof.judge.Verdict;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleSet;
@@ -105,7 +104,7 @@ public final class Assembly {
                 ruling.because(),
                 source(rule.source()),
                 known.map(Answer.Known::provenance),
-                ruling.verdict() == Verdict.NOT_APPLICABLE ? List.of() : assumed(requirement),
+                assumed(requirement),
                 Optional.empty(),
                 workings(requirement, known));
     }

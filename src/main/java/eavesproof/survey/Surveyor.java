@@ -60,7 +60,9 @@ public final class Surveyor {
                 String why = "the straights of " + name + " are not recorded";
                 alongTheRun(type -> answers.gap(type, why, run.id()));
             } else if (straights.isEmpty()) {
-                alongTheRun(type -> answers.none(type, name + " has no straight", run.id()));
+                // Water cannot run along nothing: whoever left the list empty has yet to fill it.
+                String why = name + " is recorded without a straight";
+                alongTheRun(type -> answers.gap(type, why, run.id()));
             } else {
                 along(next.next(), waters);
             }

@@ -48,11 +48,12 @@ class SurveyorTest {
     }
 
     @Test
-    void aRunWithNoStraightHasNothingAlongIt() {
+    void aRunWithNoStraightIsAGapAndNotNothing() {
         AJob job = new AJob();
         job.straights = List.of();
         assertEquals(
-                List.of("a: run a has no straight"), job.survey().none(Facts.SupportCount.class));
+                List.of("a: run a is recorded without a straight"),
+                job.survey().gaps(Facts.SupportCount.class));
     }
 
     @Test
