@@ -39,7 +39,8 @@ class ArchitectureTest {
             findings     | quantity job survey rules check judge setout            |
             drawing      | quantity job survey judge setout findings               | Java2D files
             report       | quantity job survey rules check judge setout findings drawing | FreeMarker files
-            report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Java2D XML files
+            report.photo | report                                                  | Java2D Images files
+            report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Keys Java2D XML files
             exchange     | quantity job survey rules check judge setout findings   | Jackson files
             app          | *                                                       | Java
             app.cli      | * app                                                   | Java CommonsCLI
@@ -69,9 +70,11 @@ class ArchitectureTest {
             case "files" -> Stream.of("java.io", "java.nio..");
             case "Hipparchus" -> Stream.of("org.hipparchus..");
             case "FreeMarker" -> Stream.of("freemarker..");
+            case "Images" -> Stream.of("javax.imageio..");
             case "Jackson" -> Stream.of("com.fasterxml.jackson..");
             case "Java" -> Stream.of("java..");
             case "Java2D" -> Stream.of("java.awt..");
+            case "Keys" -> Stream.of("java.security..", "javax.security.auth.x500");
             case "PDF" ->
                     Stream.of(
                             "com.openhtmltopdf..",

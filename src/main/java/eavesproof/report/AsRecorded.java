@@ -41,7 +41,7 @@ final class AsRecorded {
 
     private List<Report.Entry> facts() {
         List<Report.Entry> facts = new ArrayList<>();
-        facts.add(new Report.Entry("Gutter", gutter()));
+        facts.add(new Report.Entry("Gutter", gutter(job, run)));
         facts.add(
                 new Report.Entry(
                         "Ends",
@@ -101,7 +101,7 @@ final class AsRecorded {
         }
     }
 
-    private String gutter() {
+    static String gutter(Job job, Run run) {
         String id = run.gutter();
         Gutter gutter = id == null || job.gutters() == null ? null : job.gutters().get(id);
         if (gutter == null) {

@@ -24,6 +24,7 @@ final class Composition {
     private final Findings findings;
     private final Verdicts verdicts;
     private final Figures figures;
+    private final Pictures pictures;
 
     Composition(Issue issue, double widthMm, BiFunction<String, Drawing, Markup> placed) {
         this.issue = issue;
@@ -31,12 +32,17 @@ final class Composition {
         findings = issue.findings();
         verdicts = new Verdicts(findings, new Places(job));
         figures = new Figures(widthMm, placed);
+        pictures = new Pictures(issue, widthMm);
         key = figures.place(Key.of(widthMm));
         drawn = figures.of(job, findings, verdicts.listed());
     }
 
     private final Markup key;
     private final List<Report.Figure> drawn;
+
+    Map<String, Photo.Print> photographs() {
+        return pictures.prints();
+    }
 
     Map<String, Drawing> drawings() {
         return figures.drawings();
@@ -47,6 +53,7 @@ final class Composition {
      */
     Report report(String unprintable) {
         People people = new People(job);
+        List<Report.Caution> cautions = Cautions.of(job, findings.rules().jurisdiction());
         String title =
                 Objects.requireNonNullElse(job.title(), "Eaves gutter at an address not recorded");
         return new Report(
@@ -79,11 +86,14 @@ final class Composition {
                 Tables.way(job),
                 Tables.tests(job),
                 Tables.photographs(job),
+                pictures.pictures(),
                 Objects.requireNonNullElse(job.remarks(), List.of()),
-                people.signatures(),
+                people.signatures(issue.signedBy().isPresent()),
+                DigitalSignature.inWords(issue.signedBy()),
                 Limits.of(issue),
                 Limits.identity(issue),
-                Cautions.of(job, findings.rules().jurisdiction()),
+                cautions,
+                CareOfGutter.of(job, cautions),
                 unprintable);
     }
 

@@ -3,7 +3,12 @@ package eavesproof.report;
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a report is made of.
@@ -11,6 +16,8 @@ import java.util.List;
  * @param attachments the data that travels inside the report
  * @param issued the date on the paper
  * @param program name and version
+ * @param photographs what came of those that were looked for, by id
+ * @param signedBy who will sign it digitally, if anybody
  */
 public record Issue(
         Job job,
@@ -18,12 +25,43 @@ public record Issue(
         List<Attachment> attachments,
         LocalDate issued,
         Paper paper,
-        String program) {
+        String program,
+        Map<String, Photo> photographs,
+        Optional<SignedBy> signedBy) {
     private static final int ENOUGH = 8;
     private static final String JSON = "application/json";
 
     public Issue {
         attachments = List.copyOf(attachments);
+        photographs = Collections.unmodifiableMap(new LinkedHashMap<>(photographs));
+    }
+
+    /** Without photographs, and for nobody to sign digitally. */
+    public Issue(
+            Job job,
+            Findings findings,
+            List<Attachment> attachments,
+            LocalDate issued,
+            Paper paper,
+            String program) {
+        this(job, findings, attachments, issued, paper, program, Map.of(), Optional.empty());
+    }
+
+    /**
+     * @param read what came of each photograph, by its id in the record
+     */
+    public Issue withPhotographs(Map<String, Photo> read) {
+        return new Issue(job, findings, attachments, issued, paper, program, read, signedBy);
+    }
+
+    public Issue signedBy(Optional<SignedBy> signer) {
+        return new Issue(job, findings, attachments, issued, paper, program, photographs, signer);
+    }
+
+    public Issue with(Attachment another) {
+        List<Attachment> all = new ArrayList<>(attachments);
+        all.add(another);
+        return new Issue(job, findings, all, issued, paper, program, photographs, signedBy);
     }
 
     /**

@@ -26,7 +26,9 @@ final class Limits {
                         + "workings (JCGM 106).",
                 "The job record and every finding are attached to this file as job.json and "
                         + "findings.json. To check the job again: eavesproof check job.json. The "
-                        + "same record and the same rules give the same findings.");
+                        + "same record and the same rules give the same findings. To see whether "
+                        + "this paper says what they give: eavesproof prove, and the name of this "
+                        + "file.");
     }
 
     static List<Report.Entry> identity(Issue issue) {

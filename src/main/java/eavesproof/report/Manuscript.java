@@ -4,6 +4,7 @@ import eavesproof.drawing.Drawing;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -11,19 +12,34 @@ import java.util.TreeMap;
  *
  * @param xhtml the filled template
  * @param drawings by the id under which the text places them, see {@link Markup#place}
+ * @param photographs by the address under which the text places them, see {@link Markup#photograph}
+ * @param signedBy who will sign the document, if anybody; it then has a place for that
  */
 public record Manuscript(
         String xhtml,
         Map<String, Drawing> drawings,
+        Map<String, Photo.Print> photographs,
         List<Attachment> attachments,
         About about,
-        Paper paper) {
+        Paper paper,
+        Optional<SignedBy> signedBy) {
     public Manuscript {
         drawings = Collections.unmodifiableMap(new TreeMap<>(drawings));
+        photographs = Collections.unmodifiableMap(new TreeMap<>(photographs));
         attachments = List.copyOf(attachments);
         long names = attachments.stream().map(Attachment::name).distinct().count();
         if (names != attachments.size()) {
             throw new IllegalArgumentException("two attachments have the same name");
         }
+    }
+
+    /** Without photographs, and for nobody to sign. */
+    public Manuscript(
+            String xhtml,
+            Map<String, Drawing> drawings,
+            List<Attachment> attachments,
+            About about,
+            Paper paper) {
+        this(xhtml, drawings, Map.of(), attachments, about, paper, Optional.empty());
     }
 }

@@ -2,10 +2,18 @@ package eavesproof.report;
 
 import eavesproof.drawing.Drawing;
 import eavesproof.drawing.SvgPen;
+import eavesproof.quantity.Decimals;
+import freemarker.core.XHTMLOutputFormat;
 import java.util.regex.Pattern;
 
 /** A piece of XHTML that a template inserts as it is; everything else it inserts is escaped. */
 public final class Markup {
+    /** What the address of a photograph begins with; a number follows. */
+    public static final String PHOTOGRAPH = "photo:";
+
+    /** The id of the element that a digital signature is laid over. */
+    public static final String SIGNATURE_PLACE = "signature-place";
+
     /** The type of the object element that stands for a drawing. */
     public static final String DRAWING_TYPE = "application/x-eavesproof-drawing";
 
@@ -28,6 +36,26 @@ public final class Markup {
                         + "\" data-drawing=\""
                         + drawingId
                         + "\"></object>");
+    }
+
+    /**
+     * The place of a photograph, which the writer of the PDF fills from the manuscript.
+     *
+     * @param number of the photograph in the record, from 1
+     * @param alt what it shows, for those who cannot see it
+     */
+    static Markup photograph(int number, String alt, double widthMm, double heightMm) {
+        return new Markup(
+                "<img src=\""
+                        + PHOTOGRAPH
+                        + number
+                        + "\" alt=\""
+                        + XHTMLOutputFormat.INSTANCE.escapePlainText(PlainText.line(alt))
+                        + "\" style=\"width:"
+                        + Decimals.fixed(widthMm, 1)
+                        + "mm;height:"
+                        + Decimals.fixed(heightMm, 1)
+                        + "mm\"/>");
     }
 
     /** For the screen: the drawing itself. */

@@ -122,8 +122,23 @@ final class People {
                 + (dates.workEnded() == null ? "(not recorded)" : dates.workEnded());
     }
 
-    /** A place to sign for each installer, and for whoever measured if that was another. */
-    List<Report.Signature> signatures() {
+    /**
+     * A place to sign for each installer, and for whoever measured if that was another.
+     *
+     * @param digitally whether a digital signature is to lie in the first place
+     */
+    List<Report.Signature> signatures(boolean digitally) {
+        List<Report.Signature> signatures = signatures();
+        if (digitally) {
+            Report.Signature first = signatures.get(0);
+            signatures.set(
+                    0,
+                    new Report.Signature(first.heading(), first.lines(), Markup.SIGNATURE_PLACE));
+        }
+        return signatures;
+    }
+
+    private List<Report.Signature> signatures() {
         List<Job.Person> people = Objects.requireNonNullElse(job.people(), List.<Job.Person>of());
         List<Report.Signature> signatures = new ArrayList<>();
         people.stream()
@@ -157,7 +172,8 @@ final class People {
                         new Report.Entry("Name", name),
                         new Report.Entry("Licence", licence),
                         new Report.Entry("Place and date", ""),
-                        new Report.Entry("Signature", "")));
+                        new Report.Entry("Signature", "")),
+                "");
     }
 
     /** For the front of the file. */

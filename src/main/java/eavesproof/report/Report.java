@@ -15,6 +15,8 @@ import java.util.List;
  * @param lookedAt what was measured, in sentences; {@code leftOut} what was not
  * @param open what needs a decision, by verdict, numbered
  * @param silent what no rule speaks of
+ * @param digital what a digital signature shows and what it does not; empty where there is none
+ * @param care what the owner of the gutter should know of it
  * @param unprintable says which characters could not be printed; empty where all could
  */
 public record Report(
@@ -45,11 +47,14 @@ public record Report(
         Grid way,
         Grid tests,
         Grid photographs,
+        List<Picture> pictures,
         List<String> remarks,
         List<Signature> signatures,
+        List<String> digital,
         List<String> limits,
         List<Entry> identity,
         List<Caution> cautions,
+        Care care,
         String unprintable) {
 
     /** A name and what belongs to it. */
@@ -164,8 +169,32 @@ public record Report(
 
     public record Step(String name, String value, String from) {}
 
-    /** Somebody who signs, or an empty place for somebody who may. */
-    public record Signature(String heading, List<Entry> lines) {}
+    /**
+     * A photograph, or why it cannot be shown.
+     *
+     * @param shown one, or none
+     * @param details where and when it was taken, its file and hash
+     */
+    public record Picture(List<Markup> shown, String caption, String details) {}
+
+    /**
+     * Somebody who signs, or an empty place for somebody who may.
+     *
+     * @param place the id that the last line must have if a digital signature is to lie there;
+     *     empty where none is
+     */
+    public record Signature(String heading, List<Entry> lines, String place) {}
 
     public record Caution(String topic, String text, String source) {}
+
+    /**
+     * @param fitted what was fitted
+     * @param never what not to do, in sentences
+     * @param cautions for whoever climbs up to look
+     */
+    public record Care(
+            List<Entry> fitted, List<Task> tasks, List<String> never, List<Caution> cautions) {}
+
+    /** What to look at or to clean. */
+    public record Task(String what, String when, String why) {}
 }

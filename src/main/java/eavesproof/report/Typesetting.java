@@ -3,9 +3,14 @@ package eavesproof.report;
 import eavesproof.drawing.Drawing;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.Base64;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A report laid out by the templates of one folder: for paper as a manuscript with its drawings and
@@ -19,6 +24,9 @@ public final class Typesetting {
     private static final double SCREEN_MM = 174;
     private static final String LANGUAGE = "en";
 
+    private static final Pattern PICTURE =
+            Pattern.compile("src=\"(" + Markup.PHOTOGRAPH + "[0-9]+)\"");
+
     private final Templates templates;
 
     public Typesetting(Path folder, Allowance allowance) throws LayoutTrouble {
@@ -28,18 +36,49 @@ public final class Typesetting {
     public Manuscript forPaper(Issue issue) throws LayoutTrouble {
         double width = issue.paper().widthMm() - 2 * MARGIN_MM;
         Composition composition = new Composition(issue, width, (id, drawing) -> Markup.place(id));
+        String page = fill(composition, false);
         return new Manuscript(
-                fill(composition, false),
+                page,
                 composition.drawings(),
+                placed(page, composition.photographs()),
                 issue.attachments(),
                 about(issue),
-                issue.paper());
+                issue.paper(),
+                issue.signedBy());
+    }
+
+    /** A template may leave photographs out; then they are no part of the document. */
+    private static Map<String, Photo.Print> placed(
+            String page, Map<String, Photo.Print> photographs) {
+        Set<String> places =
+                PICTURE.matcher(page)
+                        .results()
+                        .map(found -> found.group(1))
+                        .collect(Collectors.toSet());
+        Map<String, Photo.Print> placed = new TreeMap<>(photographs);
+        placed.keySet().retainAll(places);
+        return placed;
     }
 
     /** One HTML page; drawings and styles are in it, and it asks for nothing from outside. */
     public String forScreen(Issue issue) throws LayoutTrouble {
         BiFunction<String, Drawing, Markup> drawn = (id, drawing) -> Markup.draw(drawing);
-        return "<!DOCTYPE html>\n" + fill(new Composition(issue, SCREEN_MM, drawn), true);
+        Composition composition = new Composition(issue, SCREEN_MM, drawn);
+        return "<!DOCTYPE html>\n" + pictured(fill(composition, true), composition.photographs());
+    }
+
+    /** After the template is filled, so that its allowance is one of words and not of pictures. */
+    private static String pictured(String page, Map<String, Photo.Print> photographs) {
+        return PICTURE.matcher(page)
+                .replaceAll(
+                        found -> {
+                            Photo.Print print = photographs.get(found.group(1));
+                            return print == null
+                                    ? Matcher.quoteReplacement(found.group())
+                                    : "src=\"data:image/jpeg;base64,"
+                                            + Base64.getEncoder().encodeToString(print.jpeg())
+                                            + "\"";
+                        });
     }
 
     /** Set twice where the first time shows letters that cannot be printed, so that it is said. */

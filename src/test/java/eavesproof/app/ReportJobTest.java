@@ -57,7 +57,7 @@ class ReportJobTest {
         byte[] pdf = ON_A4.get(sample);
         if (pdf == null) {
             byte[] record = Files.readAllBytes(sample);
-            pdf = write(Paper.A4).pdf(check(record), record);
+            pdf = write(Paper.A4).pdf(check(record), record, Photographs.NONE);
             ON_A4.put(sample, pdf);
         }
         return pdf;
@@ -114,7 +114,10 @@ class ReportJobTest {
         byte[] record = Files.readAllBytes(sample);
         CheckedJob checked = check(record);
         for (Paper paper : Paper.values()) {
-            byte[] pdf = paper == Paper.A4 ? onA4(sample) : write(paper).pdf(checked, record);
+            byte[] pdf =
+                    paper == Paper.A4
+                            ? onA4(sample)
+                            : write(paper).pdf(checked, record, Photographs.NONE);
             for (PDFAFlavour flavour : List.of(PDFAFlavour.PDFA_3_A, PDFAFlavour.PDFUA_1)) {
                 assertEquals(List.of(), failures(pdf, flavour), sample + " " + paper);
             }
@@ -139,11 +142,13 @@ class ReportJobTest {
     void theSameJobOnTheSameDayGivesTheSameFileAndAnotherDayAnotherNumber() throws Exception {
         byte[] record = Files.readAllBytes(samples().get(0));
         byte[] once = onA4(samples().get(0));
-        assertArrayEquals(once, write(Paper.A4).pdf(check(record), record));
-        byte[] page = write(Paper.A4).html(check(record), record);
-        assertArrayEquals(page, write(Paper.A4).html(check(record), record));
+        assertArrayEquals(once, write(Paper.A4).pdf(check(record), record, Photographs.NONE));
+        byte[] page = write(Paper.A4).html(check(record), record, Photographs.NONE);
+        assertArrayEquals(page, write(Paper.A4).html(check(record), record, Photographs.NONE));
         String next =
-                text(new ReportJob(TEMPLATE, Paper.A4, DAY.plusDays(1)).pdf(check(record), record));
+                text(
+                        new ReportJob(TEMPLATE, Paper.A4, DAY.plusDays(1))
+                                .pdf(check(record), record, Photographs.NONE));
         assertTrue(text(once).contains("/2026-11-25/"));
         assertTrue(next.contains("/2026-11-26/"));
     }
@@ -169,7 +174,9 @@ class ReportJobTest {
         for (Path sample : samples()) {
             byte[] record = Files.readAllBytes(sample);
             String page =
-                    new String(write(Paper.A4).html(check(record), record), StandardCharsets.UTF_8)
+                    new String(
+                                    write(Paper.A4).html(check(record), record, Photographs.NONE),
+                                    StandardCharsets.UTF_8)
                             .toLowerCase(Locale.ROOT);
             assertTrue(
                     page.contains("installer&#39;s measurement record and declaration")

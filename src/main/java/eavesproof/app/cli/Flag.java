@@ -14,6 +14,12 @@ record Flag(String letter, String name, String argument, String says) {
                     "rules",
                     "NAME|FOLDER",
                     "the rule set to hold it against, in place of the one that the record names");
+    static final Flag TEMPLATE =
+            new Flag(
+                    "",
+                    "template",
+                    "NAME|FOLDER",
+                    "the templates to set it by, in place of installer-record");
     static final Flag FORCE = new Flag("", "force", "", "replace a file that is there already");
     static final Flag HELP = new Flag("h", "help", "", "say what this command does");
     static final Flag TRACE =

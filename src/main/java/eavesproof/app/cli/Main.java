@@ -36,7 +36,11 @@ public final class Main {
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
         Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
         List<Command> commands =
-                List.of(new RecordCommand(), new CheckCommand(), new ReportCommand());
+                List.of(
+                        new RecordCommand(),
+                        new CheckCommand(),
+                        new ReportCommand(new Passphrase(System.getenv())),
+                        new ProveCommand());
         System.exit(new Main(commands, here).run(List.of(typed)));
     }
 

@@ -36,6 +36,12 @@ final class RecordOnDisk {
         }
     }
 
+    /** Where photographs are looked for. */
+    Path folder() throws WrongUse {
+        Path parent = Asked.path(name).toAbsolutePath().getParent();
+        return parent == null ? Path.of("") : parent;
+    }
+
     byte[] bytes() {
         return bytes.clone();
     }

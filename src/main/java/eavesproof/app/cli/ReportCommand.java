@@ -1,15 +1,20 @@
 package eavesproof.app.cli;
 
 import eavesproof.app.CheckedJob;
+import eavesproof.app.Photographs;
 import eavesproof.app.ReportJob;
 import eavesproof.app.WholeFile;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.report.LayoutTrouble;
 import eavesproof.report.Paper;
+import eavesproof.report.pdf.KeyTrouble;
+import eavesproof.report.pdf.SigningKey;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
@@ -21,10 +26,24 @@ final class ReportCommand implements Command {
             new Flag("o", "out", "F.pdf", "the file to write; its ending says whether PDF or HTML");
     private static final Flag PAPER =
             new Flag("", "paper", "a4|letter", "the sheet it is for; a4 if nothing is said");
-    private static final Flag TEMPLATE =
-            new Flag("", "template", "FOLDER", "a folder of templates in place of the usual ones");
+    private static final Flag SIGN =
+            new Flag(
+                    "",
+                    "sign",
+                    "KEY.p12",
+                    "sign the PDF digitally with this key; its passphrase is asked for, or taken"
+                            + " from "
+                            + Passphrase.VARIABLE);
     private static final Flag DATE =
             new Flag("", "date", "YYYY-MM-DD", "the date on the report; today if nothing is said");
+
+    private static final String USUAL_TEMPLATE = "installer-record";
+
+    private final Passphrase passphrase;
+
+    ReportCommand(Passphrase passphrase) {
+        this.passphrase = passphrase;
+    }
 
     @Override
     public String name() {
@@ -46,12 +65,17 @@ final class ReportCommand implements Command {
         return List.of(
                 "The record travels inside the PDF, so that anybody can check it again. The same"
                         + " record, rules and date give the same bytes. A report is written whatever"
-                        + " the outcome is; the outcome is also shown here.");
+                        + " the outcome is; the outcome is also shown here.",
+                "Photographs that the record names are read from its own folder and those below, as"
+                        + " JPEG or PNG. Only what is seen goes on the paper, not where it was"
+                        + " taken.",
+                "A self-made certificate shows that the file has not changed since it was signed;"
+                        + " it does not show who signed.");
     }
 
     @Override
     public List<Flag> flags() {
-        return List.of(TO, Flag.RULES, PAPER, TEMPLATE, DATE, Flag.FORCE);
+        return List.of(TO, Flag.RULES, PAPER, Flag.TEMPLATE, DATE, SIGN, Flag.FORCE);
     }
 
     @Override
@@ -60,27 +84,52 @@ final class ReportCommand implements Command {
         boolean html = isHtml(target.target());
         ReportJob report = report(asked, here);
         target.check();
+        Optional<SigningKey> key = key(asked, html, report);
         RecordOnDisk record = RecordOnDisk.read(asked);
         CheckedJob checked = record.check(asked.value(Flag.RULES), here);
-        target.write(laidOut(report, html, checked, record.bytes()));
+        Photographs photographs = Photographs.beside(record.folder(), checked.job());
+        photographs.troubles(checked.job()).forEach(here.messages()::println);
+        try {
+            target.write(
+                    html
+                            ? report.html(checked, record.bytes(), photographs)
+                            : key.isPresent()
+                                    ? report.signed(
+                                            checked,
+                                            record.bytes(),
+                                            photographs,
+                                            key.get(),
+                                            moment(asked, report))
+                                    : report.pdf(checked, record.bytes(), photographs));
+        } catch (LayoutTrouble e) {
+            throw new BadInput("the template", List.of(String.valueOf(e.getMessage())));
+        }
         here.messages().println("written: " + target.target());
         here.show(new Page(here.colour()).say(0, OutcomeSentence.of(checked.findings())).text());
         return checked.findings().outcome().exitCode();
     }
 
-    private static byte[] laidOut(ReportJob report, boolean html, CheckedJob checked, byte[] record)
-            throws BadInput {
-        try {
-            return html ? report.html(checked, record) : report.pdf(checked, record);
-        } catch (LayoutTrouble e) {
-            throw new BadInput("the template", List.of(String.valueOf(e.getMessage())));
-        }
+    private static ReportJob report(Asked asked, Surroundings here) throws WrongUse {
+        Path folder = here.template(asked.value(Flag.TEMPLATE).orElse(USUAL_TEMPLATE));
+        return new ReportJob(folder, paper(asked), issued(asked));
     }
 
-    private static ReportJob report(Asked asked, Surroundings here) throws WrongUse {
-        Optional<String> template = asked.value(TEMPLATE);
-        Path folder = template.isPresent() ? Asked.path(template.get()) : here.shippedTemplate();
-        return new ReportJob(folder, paper(asked), issued(asked));
+    private Optional<SigningKey> key(Asked asked, boolean html, ReportJob report)
+            throws WrongUse, BadInput, IOException {
+        Optional<String> file = asked.value(SIGN);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        if (html) {
+            throw new WrongUse("only a PDF can be signed");
+        }
+        SigningKey key = passphrase.open(Asked.path(file.get()));
+        try {
+            key.checkHolds(report.issued());
+        } catch (KeyTrouble e) {
+            throw Passphrase.refused(file.get(), e);
+        }
+        return Optional.of(key);
     }
 
     private static boolean isHtml(Path target) throws WrongUse {
@@ -98,6 +147,13 @@ final class ReportCommand implements Command {
             case "letter" -> Paper.LETTER;
             default -> throw new WrongUse("--paper is a4 or letter, and not " + paper);
         };
+    }
+
+    /** A report of another day is signed as of that day, so that the same call gives the same. */
+    private static Instant moment(Asked asked, ReportJob report) {
+        return asked.has(DATE)
+                ? report.issued().atStartOfDay(ZoneOffset.UTC).toInstant()
+                : Instant.now();
     }
 
     /** The one place that asks what day it is. */

@@ -4,6 +4,7 @@ import java.io.Console;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -34,9 +35,16 @@ record Surroundings(
         return home.resolve("rules");
     }
 
-    /** How a report is laid out unless somebody asks otherwise. */
-    Path shippedTemplate() {
-        return home.resolve("report-templates").resolve("installer-record");
+    /** The templates that came with the program. */
+    Path shippedTemplates() {
+        return home.resolve("report-templates");
+    }
+
+    /** Shipped templates by their name, others by their folder. */
+    Path template(String nameOrFolder) throws WrongUse {
+        Path folder = Asked.path(nameOrFolder);
+        Path shipped = shippedTemplates().resolve(folder);
+        return folder.getNameCount() == 1 && Files.isDirectory(shipped) ? shipped : folder;
     }
 
     /** Colour is for eyes: not for files, not for plain terminals, not for who asks for none. */

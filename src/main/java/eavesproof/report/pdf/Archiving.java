@@ -145,6 +145,13 @@ final class Archiving {
                             update(digest, id);
                             update(digest, SvgPen.write(drawing));
                         });
+        manuscript
+                .photographs()
+                .forEach(
+                        (address, print) -> {
+                            update(digest, address);
+                            digest.update(print.jpeg());
+                        });
         for (Attachment attachment : manuscript.attachments()) {
             update(digest, attachment.name());
             digest.update(attachment.content());

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -69,8 +70,26 @@ final class Fonts {
         }
     }
 
+    /** For text that is not laid out by the page. */
+    PDFont embedded(PDDocument document, Face face) throws IOException {
+        return PDType0Font.load(document, font(face), true);
+    }
+
+    /** The text with a question mark for each character that the face lacks. */
+    String printable(Face face, String text) throws IOException {
+        CmapLookup letters = font(face).getUnicodeCmapLookup();
+        StringBuilder printable = new StringBuilder(text.length());
+        text.codePoints()
+                .forEach(c -> printable.appendCodePoint(letters.getGlyphId(c) == 0 ? '?' : c));
+        return printable.toString();
+    }
+
+    private TrueTypeFont font(Face face) {
+        return parsed.computeIfAbsent(face, Fonts::parse);
+    }
+
     private PDFontSupplier supplier(Face face, PDDocument document) {
-        return new Embedded(document, parsed.computeIfAbsent(face, Fonts::parse));
+        return new Embedded(document, font(face));
     }
 
     private static TrueTypeFont parse(Face face) {

@@ -10,6 +10,7 @@ import eavesproof.report.Manuscript;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
@@ -28,12 +29,23 @@ public final class PdfWriter {
     private final Fonts fonts = new Fonts();
 
     public byte[] write(Manuscript manuscript) throws LayoutTrouble {
-        return write(manuscript, LastTouch.NONE);
+        return write(
+                manuscript,
+                manuscript.signedBy().isPresent() ? SignatureField::lay : LastTouch.NONE);
+    }
+
+    /**
+     * Signs a document that {@link #write} made for this signer.
+     *
+     * @param when the moment that the signature names
+     */
+    public byte[] sign(byte[] written, SigningKey key, Instant when) {
+        return new Signing(fonts, key.signedBy(), when).put(written, key.reserved(), key::cms);
     }
 
     byte[] write(Manuscript manuscript, LastTouch touch) throws LayoutTrouble {
         Document text = XhtmlReader.read(manuscript);
-        Gate gate = new Gate(text);
+        Gate gate = new Gate(text, manuscript.photographs());
         try (PDDocument document = new PDDocument();
                 PdfBoxRenderer renderer = renderer(text, manuscript, gate, document)) {
             paint(renderer);
@@ -51,6 +63,8 @@ public final class PdfWriter {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();
+        } catch (SignatureField.NoPlace e) {
+            throw new LayoutTrouble(XhtmlReader.PAGE, String.valueOf(e.getMessage()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

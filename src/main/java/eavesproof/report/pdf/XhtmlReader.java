@@ -116,6 +116,8 @@ final class XhtmlReader {
         } else if (name.equals("td") || name.equals("th")) {
             span(element, "colspan");
             span(element, "rowspan");
+        } else if (name.equals("img") && element.getAttribute("alt").isBlank()) {
+            problems.add("a picture has no alt: it needs words for those who cannot see it");
         } else if (name.equals("object")) {
             place(element);
         }

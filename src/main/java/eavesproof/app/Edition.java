@@ -1,0 +1,62 @@
+package eavesproof.app;
+
+import eavesproof.exchange.FindingsFile;
+import eavesproof.exchange.Made;
+import eavesproof.exchange.MadeFile;
+import eavesproof.report.Attachment;
+import eavesproof.report.Issue;
+import eavesproof.report.Paper;
+import eavesproof.report.SignedBy;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Puts together what a report is made of: once when it is made, again when it is proved. */
+final class Edition {
+    private final LocalDate issued;
+    private final Paper paper;
+    private final Made made;
+
+    private Edition(LocalDate issued, Paper paper, Made made) {
+        this.issued = issued;
+        this.paper = paper;
+        this.made = made;
+    }
+
+    static Edition of(LocalDate issued, Paper paper, Made made) {
+        return new Edition(issued, paper, made);
+    }
+
+    /** Empty where the words of the file are none that a report is made with. */
+    static Optional<Edition> again(Made made) {
+        try {
+            return Optional.of(
+                    new Edition(LocalDate.parse(made.issued()), Paper.valueOf(made.paper()), made));
+        } catch (DateTimeException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    Issue issue(CheckedJob checked, byte[] record, Photographs photographs) {
+        return Issue.of(
+                        checked.job(),
+                        checked.findings(),
+                        record,
+                        FindingsFile.write(checked.findings()),
+                        issued,
+                        paper,
+                        Program.nameAndVersion())
+                .withPhotographs(photographs.byId())
+                .signedBy(made.signer().map(Edition::signedBy))
+                .with(
+                        new Attachment(
+                                MadeFile.NAME,
+                                "application/json",
+                                "How this report was made, to make it again",
+                                MadeFile.write(made)));
+    }
+
+    private static SignedBy signedBy(Made.Signer signer) {
+        return new SignedBy(signer.name(), signer.fingerprint(), signer.selfMade());
+    }
+}

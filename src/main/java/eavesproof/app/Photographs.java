@@ -1,0 +1,117 @@
+package eavesproof.app;
+
+import eavesproof.exchange.Made;
+import eavesproof.job.Job;
+import eavesproof.report.Photo;
+import eavesproof.report.pdf.ReportFile;
+import eavesproof.report.photo.PhotoFolder;
+import eavesproof.rules.Sha256;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What came of the photographs that a record names.
+ *
+ * @param byId in the order of the record
+ */
+public record Photographs(Map<String, Photo> byId) {
+    public static final Photographs NONE = new Photographs(Map.of());
+
+    public Photographs {
+        byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));
+    }
+
+    /** Read from the folder where the record lies. */
+    public static Photographs beside(Path folder, Job job) throws IOException {
+        PhotoFolder files = new PhotoFolder(folder);
+        Map<String, Photo> byId = new LinkedHashMap<>();
+        for (Job.Photograph photograph : recorded(job)) {
+            byId.put(photograph.id(), files.read(photograph.file()));
+        }
+        return new Photographs(byId);
+    }
+
+    /** Taken out of a report again. */
+    static Photographs from(ReportFile report, Made made) {
+        Map<String, Photo> byId = new LinkedHashMap<>();
+        for (Made.Photograph photograph : made.photographs()) {
+            byId.put(photograph.id(), again(report, photograph));
+        }
+        return new Photographs(byId);
+    }
+
+    /** Those that were printed and are not in the file as they were, in sentences. */
+    static List<String> lost(ReportFile report, Made made) {
+        return made.photographs().stream()
+                .filter(
+                        one ->
+                                one.print()
+                                        .filter(p -> report.picture(p.sha256()).isEmpty())
+                                        .isPresent())
+                .map(one -> "Photograph " + one.id() + " is not in the file as it was printed.")
+                .toList();
+    }
+
+    private static Photo again(ReportFile report, Made.Photograph photograph) {
+        Optional<byte[]> picture =
+                photograph.print().flatMap(print -> report.picture(print.sha256()));
+        if (photograph.print().isPresent() && picture.isPresent()) {
+            return new Photo.Print(
+                    photograph.fileSha256().orElse(""),
+                    picture.get(),
+                    photograph.print().get().widthPx(),
+                    photograph.print().get().heightPx());
+        }
+        return new Photo.Missing(
+                photograph.print().isPresent() ? "is not in the report" : photograph.missing(),
+                photograph.fileSha256());
+    }
+
+    /** For those who made the report: each that cannot be shown, in a sentence. */
+    public List<String> troubles(Job job) {
+        List<String> troubles = new ArrayList<>();
+        for (Job.Photograph photograph : recorded(job)) {
+            if (byId.get(photograph.id()) instanceof Photo.Missing missing) {
+                troubles.add(
+                        "photograph "
+                                + photograph.id()
+                                + " is not shown: "
+                                + Objects.requireNonNullElse(photograph.file(), "its file")
+                                + " "
+                                + missing.why());
+            }
+        }
+        return troubles;
+    }
+
+    List<Made.Photograph> made() {
+        List<Made.Photograph> made = new ArrayList<>();
+        byId.forEach((id, photo) -> made.add(made(id, photo)));
+        return made;
+    }
+
+    private static Made.Photograph made(String id, Photo photo) {
+        if (photo instanceof Photo.Print print) {
+            return new Made.Photograph(
+                    id,
+                    Optional.of(print.fileSha256()),
+                    Optional.of(
+                            new Made.Print(
+                                    Sha256.of(print.jpeg()), print.widthPx(), print.heightPx())),
+                    "");
+        }
+        Photo.Missing missing = (Photo.Missing) photo;
+        return new Made.Photograph(id, missing.fileSha256(), Optional.empty(), missing.why());
+    }
+
+    private static List<Job.Photograph> recorded(Job job) {
+        return Objects.requireNonNullElse(job.photographs(), List.of());
+    }
+}

@@ -1,0 +1,44 @@
+package eavesproof.exchange;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a report was made, so that it can be made again from what it carries.
+ *
+ * @param program name and version
+ * @param template name of its folder; {@code templateSha256} over its files
+ * @param issued the date on the paper, YYYY-MM-DD
+ * @param paper its sheet
+ * @param signer whose digital signature the paper names, if any
+ */
+public record Made(
+        String program,
+        String template,
+        String templateSha256,
+        String issued,
+        String paper,
+        Optional<Signer> signer,
+        List<Photograph> photographs) {
+    public Made {
+        photographs = List.copyOf(photographs);
+    }
+
+    /** The certificate that the paper names. */
+    public record Signer(String name, String fingerprint, boolean selfMade) {}
+
+    /**
+     * What the paper shows of a photograph of the record.
+     *
+     * @param fileSha256 of the file beside the record, where it could be read
+     * @param print the picture on the paper, if there is one
+     * @param missing why there is none; empty where there is one
+     */
+    public record Photograph(
+            String id, Optional<String> fileSha256, Optional<Print> print, String missing) {}
+
+    /**
+     * @param sha256 of the picture as it stands in the file of the report
+     */
+    public record Print(String sha256, int widthPx, int heightPx) {}
+}
