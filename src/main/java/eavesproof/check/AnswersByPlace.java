@@ -19,9 +19,18 @@ final class AnswersByPlace {
         this.survey = survey;
     }
 
-    /** Every answer whose known keys agree with those given. */
+    /**
+     * Every answer whose known keys agree with those given. Where one names them all, it alone
+     * counts: a gap that lacks some of them is about another place.
+     */
     List<Answer> of(FactKind kind, Map<String, String> keys) {
-        return candidates(kind, keys).filter(answer -> agrees(answer.place(), keys)).toList();
+        List<Answer> agree =
+                candidates(kind, keys).filter(answer -> agrees(answer.place(), keys)).toList();
+        List<Answer> here =
+                agree.stream()
+                        .filter(it -> it.place().keys().keySet().containsAll(keys.keySet()))
+                        .toList();
+        return here.isEmpty() ? agree : here;
     }
 
     private Stream<Answer> candidates(FactKind kind, Map<String, String> keys) {

@@ -6,6 +6,8 @@ import eavesproof.judge.Ruling;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleSet;
+import eavesproof.setout.Remedies;
+import eavesproof.setout.Remedy;
 import eavesproof.survey.Answer;
 import eavesproof.survey.Measure;
 import eavesproof.survey.Place;
@@ -34,9 +36,11 @@ public final class Assembly {
                     .thenComparing(f -> f.place().keys().toString());
 
     private final Findings.RulesUsed rules;
+    private final Remedies remedies;
 
-    private Assembly(Findings.RulesUsed rules) {
+    private Assembly(Findings.RulesUsed rules, Remedies remedies) {
         this.rules = rules;
+        this.remedies = remedies;
     }
 
     /** The finished result of one check. */
@@ -46,8 +50,9 @@ public final class Assembly {
             Findings.RulesUsed rules,
             String engine,
             List<Ruling> rulings,
-            List<Coverage.Uncovered> uncovered) {
-        Assembly assembly = new Assembly(rules);
+            List<Coverage.Uncovered> uncovered,
+            Remedies remedies) {
+        Assembly assembly = new Assembly(rules, remedies);
         List<Finding> findings = rulings.stream().map(assembly::finding).sorted(ORDER).toList();
         Set<String> assumed = new LinkedHashSet<>();
         findings.forEach(finding -> assumed.addAll(finding.assumed()));
@@ -105,7 +110,7 @@ public final class Assembly {
                 source(rule.source()),
                 known.map(Answer.Known::provenance),
                 assumed(requirement),
-                Optional.empty(),
+                remedies.of(ruling).map(Remedy::words),
                 workings(requirement, known));
     }
 

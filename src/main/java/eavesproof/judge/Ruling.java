@@ -3,6 +3,8 @@ package eavesproof.judge;
 import eavesproof.check.Requirement;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Decision;
+import eavesproof.rules.Rule;
+import eavesproof.survey.Answer;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,5 +26,43 @@ public record Ruling(
 
     public Ruling {
         because = List.copyOf(because);
+    }
+
+    /** The name of the rule. */
+    public String rule() {
+        return requirement.rule().name();
+    }
+
+    /** What the rule was laid against. */
+    public Answer subject() {
+        return requirement.subject();
+    }
+
+    /** How much of the expanded uncertainty is kept inside the limit. */
+    public double guard() {
+        return decision.guard();
+    }
+
+    /** What the subject's measure must be. */
+    public Demanded demanded() {
+        if (requirement.limit() instanceof Requirement.NumberLimit number) {
+            return requirement.rule().demand() instanceof Rule.AtMost
+                    ? new Demanded.AtMost(number.value().value(), number.unit())
+                    : new Demanded.AtLeast(number.value().value(), number.unit());
+        }
+        return requirement.limit() instanceof Requirement.WordLimit words
+                ? new Demanded.OneOf(words.words())
+                : new Demanded.NotKnown();
+    }
+
+    /** Whether the limit is known to be missed, by more than what is not sure about it. */
+    public boolean misses() {
+        if (demanded() instanceof Demanded.OneOf words) {
+            return subject() instanceof Answer.Known known
+                    && !words.words().contains(known.measure().text());
+        }
+        return margin.filter(Uncertain::isStated)
+                .filter(it -> it.value() + guard() * it.expandedUncertainty() < 0)
+                .isPresent();
     }
 }

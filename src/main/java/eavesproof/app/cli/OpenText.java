@@ -8,7 +8,9 @@ import eavesproof.findings.Digest.Shared;
 import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
 import eavesproof.quantity.Decimals;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What somebody must do something about: what is missed, too close, missing or spoken of nowhere.
@@ -50,7 +52,22 @@ final class OpenText {
             page.say(TEXT, Look.STRONG, held.says());
             page.say(TEXT, Look.FAINT, InWords.source(held.source()));
             held.findings().forEach(this::againstLimit);
+            remedies(held);
         }
+    }
+
+    /** What to do, once for all places that it serves. */
+    private void remedies(Held held) {
+        Map<String, Integer> places = new LinkedHashMap<>();
+        for (Finding finding : held.findings()) {
+            finding.remedy().ifPresent(it -> places.merge(it, 1, Integer::sum));
+        }
+        places.forEach(
+                (remedy, count) -> {
+                    boolean some = count < held.findings().size();
+                    String where = some ? " (at " + InWords.count(count, "place") + ")" : "";
+                    page.say(UNDER, "to put it right" + where + ": " + remedy);
+                });
     }
 
     private void againstLimit(Finding finding) {
@@ -67,7 +84,6 @@ final class OpenText {
                                                 + Decimals.plain(100 * p, 1)
                                                 + " %"));
         because(DEEP, finding.because());
-        finding.remedy().ifPresent(remedy -> page.say(DEEP, remedy));
     }
 
     private void notRecorded(List<Shared> gaps) {

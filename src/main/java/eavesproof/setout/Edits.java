@@ -1,0 +1,120 @@
+package eavesproof.setout;
+
+import eavesproof.job.Job;
+import eavesproof.job.Run;
+import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Joint;
+import eavesproof.job.Run.Straight;
+import eavesproof.job.WayPart;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/** The same record of a job with something changed. */
+final class Edits {
+    private Edits() {}
+
+    /**
+     * The same record with one part changed. Parts are taken over by their names, whatever they
+     * are, so that no edit can lose a part that is added to the record later.
+     */
+    static <R extends Record> R with(R record, String part, @Nullable Object value) {
+        RecordComponent[] components = record.getClass().getRecordComponents();
+        @Nullable Object[] values = new @Nullable Object[components.length];
+        Class<?>[] types = new Class<?>[components.length];
+        boolean met = false;
+        try {
+            for (int i = 0; i < components.length; i++) {
+                boolean here = components[i].getName().equals(part);
+                met |= here;
+                types[i] = components[i].getType();
+                values[i] = here ? value : components[i].getAccessor().invoke(record);
+            }
+            if (!met) {
+                throw new IllegalArgumentException(record.getClass() + " has no part " + part);
+            }
+            @SuppressWarnings("unchecked")
+            Constructor<R> constructor =
+                    (Constructor<R>) record.getClass().getDeclaredConstructor(types);
+            return constructor.newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new LinkageError("a record that cannot be copied", e);
+        }
+    }
+
+    static Job straight(Job job, String id, UnaryOperator<Straight> edit) {
+        List<Run> runs = new ArrayList<>();
+        for (Run run : Parts.of(job.runs())) {
+            List<Straight> straights = run.straights();
+            if (straights == null) {
+                runs.add(run);
+                continue;
+            }
+            List<Straight> edited =
+                    straights.stream().map(it -> it.id().equals(id) ? edit.apply(it) : it).toList();
+            runs.add(with(run, "straights", edited));
+        }
+        return with(job, "runs", runs);
+    }
+
+    static Job way(Job job, String id, UnaryOperator<WayPart> edit) {
+        List<WayPart> edited =
+                Parts.of(job.way()).stream()
+                        .map(it -> it.id().equals(id) ? edit.apply(it) : it)
+                        .toList();
+        return with(job, "way", edited);
+    }
+
+    static Job bracket(Job job, String straight, String id, UnaryOperator<Bracket> edit) {
+        return straight(
+                job,
+                straight,
+                it ->
+                        with(
+                                it,
+                                "brackets",
+                                Parts.of(it.brackets()).stream()
+                                        .map(one -> one.id().equals(id) ? edit.apply(one) : one)
+                                        .toList()));
+    }
+
+    static Job moveBracket(Job job, String straight, String id, double stationMm) {
+        return bracket(job, straight, id, it -> with(it, "stationMm", stationMm));
+    }
+
+    static Job addBracket(Job job, String straight, Bracket bracket) {
+        return straight(
+                job, straight, it -> with(it, "brackets", plus(Parts.of(it.brackets()), bracket)));
+    }
+
+    static Job moveJoint(Job job, String straight, String id, double stationMm) {
+        return straight(
+                job,
+                straight,
+                it ->
+                        with(
+                                it,
+                                "joints",
+                                Parts.of(it.joints()).stream()
+                                        .map(
+                                                one ->
+                                                        one.id().equals(id)
+                                                                ? with(one, "stationMm", stationMm)
+                                                                : one)
+                                        .toList()));
+    }
+
+    static Job addJoint(Job job, String straight, Joint joint) {
+        return straight(
+                job, straight, it -> with(it, "joints", plus(Parts.of(it.joints()), joint)));
+    }
+
+    private static <T> List<T> plus(List<T> list, T one) {
+        List<T> longer = new ArrayList<>(list);
+        longer.add(one);
+        return longer;
+    }
+}

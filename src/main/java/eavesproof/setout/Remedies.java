@@ -1,0 +1,63 @@
+package eavesproof.setout;
+
+import eavesproof.job.Job;
+import eavesproof.judge.Ruling;
+import eavesproof.judge.Verdict;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What to do about each finding that needs it. Start here. */
+public final class Remedies {
+    private final IdentityHashMap<Ruling, Remedy> byRuling = new IdentityHashMap<>();
+
+    private Remedies() {}
+
+    public static Remedies none() {
+        return new Remedies();
+    }
+
+    /**
+     * @param check the whole check, for changes to be tried on
+     */
+    public static Remedies of(Job job, Checked before, Function<Job, Checked> check) {
+        Remedies remedies = new Remedies();
+        Mending mending = new Mending(job, before, check);
+        for (List<Ruling> group : Groups.of(before.rulings())) {
+            remedies.mend(mending, group);
+        }
+        Doubts doubts = new Doubts(job, mending);
+        for (Ruling ruling : before.rulings()) {
+            if (ruling.verdict().needsAction() && !remedies.byRuling.containsKey(ruling)) {
+                remedies.byRuling.put(ruling, new Remedy.Advice(advice(ruling, doubts)));
+            }
+        }
+        return remedies;
+    }
+
+    public Optional<Remedy> of(Ruling ruling) {
+        return Optional.ofNullable(byRuling.get(ruling));
+    }
+
+    private void mend(Mending mending, List<Ruling> group) {
+        Optional<Remedy> whole = mending.mend(group);
+        List<List<Ruling>> places = Groups.apart(group);
+        if (places.size() == 1 || whole.filter(Remedy.Change.class::isInstance).isPresent()) {
+            whole.ifPresent(remedy -> group.forEach(it -> byRuling.put(it, remedy)));
+            return;
+        }
+        for (List<Ruling> place : places) {
+            mending.mend(place).ifPresent(one -> place.forEach(it -> byRuling.put(it, one)));
+        }
+    }
+
+    private static String advice(Ruling ruling, Doubts doubts) {
+        if (ruling.verdict() == Verdict.TOO_CLOSE) {
+            return doubts.settle(ruling);
+        }
+        return ruling.verdict() == Verdict.NOT_RECORDED
+                ? Asking.missing(ruling)
+                : Asking.about(ruling);
+    }
+}

@@ -1,0 +1,314 @@
+package eavesproof.app;
+
+import eavesproof.job.Gutter;
+import eavesproof.job.Instrument;
+import eavesproof.job.Job;
+import eavesproof.job.Run;
+import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Joint;
+import eavesproof.job.Run.KeepClear;
+import eavesproof.job.Run.Reading;
+import eavesproof.job.Run.Straight;
+import eavesproof.job.Said;
+import eavesproof.job.WayPart;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/**
+ * A job such as a fitter makes it: nearly all good, everything recorded, and a fault here and
+ * there. The same seed, the same job.
+ */
+final class LikelyJob {
+    private static final double BODY_MM = 120;
+
+    private final Random random;
+    private final double halfWidthMm;
+    private final String material;
+    private final String jointing;
+    private final String snow;
+    private final String heavyRain;
+    private final double centresMm;
+    private final double toEndMm;
+    private final double slope;
+    private final int corner;
+    private final double fault;
+    private final List<WayPart> way = new ArrayList<>();
+
+    private LikelyJob(long seed, double halfWidthMm, double fault) {
+        // Neighbouring seeds begin alike in this generator unless they are spread.
+        random = new Random(seed * 0x9E3779B97F4A7C15L);
+        this.halfWidthMm = halfWidthMm;
+        this.fault = fault;
+        int kind = random.nextInt(4);
+        material = kind < 2 ? "PVC-U" : kind == 2 ? "copper" : "aluminium";
+        jointing = kind == 0 ? "cemented" : kind == 1 ? "gasket" : "soldered";
+        snow = random.nextInt(4) == 0 ? "yes" : "no";
+        heavyRain = random.nextInt(4) == 0 ? "yes" : "no";
+        boolean close = snow.equals("yes") || heavyRain.equals("yes");
+        centresMm = kind != 0 ? 580 : close && !wrong() ? 280 : 440;
+        toEndMm = kind == 0 ? 50 : 100;
+        slope = kind > 1 ? 0.004 : 0.002;
+        corner = random.nextInt(3) == 0 ? 1 : 0;
+    }
+
+    /** Measured with a tape of class II and a fine optical level. */
+    static Job of(long seed) {
+        return new LikelyJob(seed, 0.05, 0.15).build();
+    }
+
+    /** Measured so well that no verdict hangs on it. */
+    static Job exact(long seed) {
+        return new LikelyJob(seed, 1e-6, 0.15).build();
+    }
+
+    private boolean wrong() {
+        return random.nextDouble() < fault / 25;
+    }
+
+    private boolean often() {
+        return random.nextDouble() < fault;
+    }
+
+    private Job build() {
+        Map<String, Instrument> instruments = new LinkedHashMap<>();
+        boolean exact = halfWidthMm < 0.01;
+        instruments.put(
+                "tape",
+                new Instrument(
+                        "tape",
+                        "tape",
+                        exact ? null : "II",
+                        "no",
+                        exact ? halfWidthMm : null,
+                        null,
+                        null,
+                        null));
+        instruments.put(
+                "laser",
+                new Instrument(
+                        "laser", "laser", null, null, halfWidthMm, exact ? 0 : 0.02, null, null));
+        Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
+        List<Run> runs = new ArrayList<>();
+        for (int r = 0; r <= random.nextInt(2); r++) {
+            String s = "s" + r;
+            setUps.put(s, new Instrument.SetUp(s, "laser", "r" + r + "a", 1000.0, "yes"));
+            runs.add(run(r, s));
+        }
+        way.add(
+                new WayPart.Discharge(
+                        "x",
+                        null,
+                        said(wrong() ? "foul gully" : "soakaway"),
+                        new Said<>(wrong() ? "no" : "yes", "told", "the council", "letter 7"),
+                        said(wrong() ? "not traced" : "dye")));
+        Gutter.Profile profile =
+                new Gutter.Profile("half-round", 112.0, 56.0, null, null, null, null);
+        Gutter gutter =
+                new Gutter(
+                        "g",
+                        "eaves",
+                        material,
+                        jointing,
+                        profile,
+                        Said.nothing(),
+                        Said.nothing(),
+                        null,
+                        null,
+                        null,
+                        null);
+        Job.Circumstances circumstances =
+                new Job.Circumstances(
+                        said(snow),
+                        said(heavyRain),
+                        Said.nothing(),
+                        Said.nothing(),
+                        Said.nothing(),
+                        Said.nothing(),
+                        Said.nothing(),
+                        null);
+        return new Job(
+                "likely",
+                null,
+                "trade-practice",
+                null,
+                null,
+                null,
+                null,
+                circumstances,
+                instruments,
+                "tape",
+                setUps,
+                Map.of("g", gutter),
+                runs,
+                null,
+                way,
+                List.of(),
+                null,
+                null,
+                null);
+    }
+
+    private Run run(int r, String setUp) {
+        List<Straight> straights = new ArrayList<>();
+        boolean isLong = corner == 0 && random.nextInt(4) == 0;
+        double first = (isLong ? 9000 : 2000) + 500 * random.nextInt(8);
+        double second = corner == 1 ? 1500 + 500 * random.nextInt(6) : 0;
+        double outlet = first + second - 350;
+        String id = "r" + r;
+        double rise = slope * (often() ? 0.3 + random.nextDouble() : 1);
+        straights.add(straight(id + "a", 0, first, outlet, rise, setUp, true, corner == 0));
+        if (corner == 1) {
+            straights.add(straight(id + "b", first, second, outlet, rise, setUp, false, true));
+        }
+        return new Run(id, null, "g", straights, null, null);
+    }
+
+    private Straight straight(
+            String id,
+            double begins,
+            double length,
+            double outletAlong,
+            double slopeMmPerMm,
+            String setUp,
+            boolean firstOne,
+            boolean lastOne) {
+        double outlet = lastOne ? outletAlong - begins : Double.NaN;
+        if (lastOne) {
+            outlet(id, outlet);
+        }
+        List<Joint> joints = joints(id, length, outlet);
+        return new Straight(
+                id,
+                length,
+                null,
+                new Run.End(firstOne ? "stop end" : "corner", null),
+                new Run.End(lastOne ? "stop end" : "corner", null),
+                readings(begins, length, outletAlong, slopeMmPerMm, setUp),
+                brackets(id, length, outlet, joints),
+                List.of(),
+                joints,
+                zones(id, joints),
+                null,
+                new Run.Fascia(0.0, length, null, null, Said.nothing(), null),
+                null);
+    }
+
+    private void outlet(String on, double station) {
+        way.add(
+                new WayPart.Outlet(
+                        "o" + on,
+                        wrong() ? "p" + on : "x",
+                        null,
+                        on,
+                        station,
+                        BODY_MM,
+                        "sliding",
+                        said(wrong() ? "yes" : "no"),
+                        said(wrong() ? "no" : "yes"),
+                        "no",
+                        null,
+                        null,
+                        0.0,
+                        null));
+        way.add(
+                new WayPart.Branch(
+                        "p" + on, "x", null, 1200.0, wrong() ? -3.0 : 20.0, null, null, "laser"));
+    }
+
+    private List<Joint> joints(String id, double length, double outlet) {
+        List<Joint> joints = new ArrayList<>();
+        for (double at = 3000; at < length - 600; at += 3000) {
+            boolean expansion = jointing.equals("soldered") && at % 9000 == 0 && !wrong();
+            joints.add(
+                    new Joint(
+                            id + "j" + joints.size(),
+                            expansion ? "expansion" : jointing,
+                            at,
+                            null,
+                            null,
+                            null,
+                            null,
+                            "no"));
+        }
+        return joints;
+    }
+
+    private List<KeepClear> zones(String id, List<Joint> joints) {
+        List<KeepClear> zones = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            double from = wrong() && !joints.isEmpty() ? 2700 : 1200;
+            zones.add(new KeepClear(id + "z", "door", from, from + 900));
+        }
+        return zones;
+    }
+
+    private List<Reading> readings(
+            double begins, double length, double outlet, double slope, String setUp) {
+        List<Reading> readings = new ArrayList<>();
+        double parts = StrictMath.ceil(length / 1200);
+        for (int i = 0; i <= parts; i++) {
+            read(readings, begins, length * i / parts, outlet, slope, setUp);
+        }
+        for (double beside : new double[] {-BODY_MM, BODY_MM}) {
+            if (outlet + beside - begins > 0 && outlet + beside - begins < length) {
+                read(readings, begins, outlet + beside - begins, outlet, slope, setUp);
+            }
+        }
+        return readings;
+    }
+
+    private void read(
+            List<Reading> readings,
+            double begins,
+            double station,
+            double outlet,
+            double slope,
+            String setUp) {
+        double below = 60 - Math.abs(outlet - begins - station) * slope + (wrong() ? 4 : 0);
+        double rounded = Math.rint(below * 100) / 100;
+        readings.add(new Reading(station, "sole", rounded, setUp, "laser", null));
+    }
+
+    private List<Bracket> brackets(String id, double length, double outlet, List<Joint> joints) {
+        List<Double> stations = new ArrayList<>();
+        double parts = StrictMath.ceil((length - 2 * toEndMm) / centresMm);
+        for (int i = 0; i <= parts; i++) {
+            stations.add(Math.rint(toEndMm + (length - 2 * toEndMm) * i / parts));
+        }
+        if (jointing.equals("gasket")) {
+            joints.forEach(it -> stations.add(it.stationMm() + 100));
+        }
+        List<Bracket> brackets = new ArrayList<>();
+        for (double station : stations) {
+            double at = clear(station, outlet) + (wrong() ? 40 * random.nextInt(7) - 120 : 0);
+            if (!wrong() || brackets.isEmpty()) {
+                brackets.add(
+                        new Bracket(
+                                id + "b" + brackets.size(),
+                                Math.min(length, Math.max(0, at)),
+                                wrong() ? 2 : 4,
+                                4,
+                                wrong() ? "zinc-plated steel" : "stainless steel",
+                                null,
+                                null));
+            }
+        }
+        return brackets;
+    }
+
+    /** A fitter steps aside where the outlet is. */
+    private double clear(double station, double outlet) {
+        double least = BODY_MM / 2 + 60;
+        if (Double.isNaN(outlet) || Math.abs(station - outlet) >= least) {
+            return station;
+        }
+        return station < outlet ? outlet - least : outlet + least;
+    }
+
+    private static Said<String> said(String word) {
+        return new Said<>(word, "seen", "the fitter", "note 1");
+    }
+}
