@@ -10,7 +10,7 @@ import java.util.List;
 
 /** What the lines and symbols of the elevations mean. */
 public final class Key {
-    private static final double ROW_MM = 8.6;
+    private static final double ROW_MM = 7.6;
     private static final double DEEP_MM = 4.4;
     private static final double PICTURE_MM = 11;
     private static final int COLUMNS = 5;

@@ -45,7 +45,7 @@ final class Verdicts {
                 List.of(Verdict.DOES_NOT_COMPLY, Verdict.TOO_CLOSE, Verdict.NOT_RECORDED)) {
             int of = findings.of(verdict).size();
             if (of > 0) {
-                parts.add(of + " " + verdict.words());
+                parts.add(of + (of == 1 ? one(verdict) : many(verdict)));
             }
         }
         return (places == 1 ? "One check is" : places + " checks are")
@@ -54,6 +54,14 @@ final class Verdicts {
                 + ". The numbers are those on the drawings"
                 + elsewhere()
                 + ".";
+    }
+
+    private static String one(Verdict verdict) {
+        return (verdict == Verdict.DOES_NOT_COMPLY ? " " : " is ") + verdict.words();
+    }
+
+    private static String many(Verdict verdict) {
+        return verdict == Verdict.DOES_NOT_COMPLY ? " do not comply" : " are " + verdict.words();
     }
 
     private String elsewhere() {
