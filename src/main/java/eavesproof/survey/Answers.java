@@ -70,6 +70,22 @@ final class Answers {
         known(kind, fact, measure, Provenance.MEASURED, List.of(workings));
     }
 
+    /** A number that somebody stated. */
+    void stated(Facts.Fact fact, Uncertain value, Provenance provenance, Working... workings) {
+        FactKind kind = Vocabulary.kind(fact.getClass());
+        Measure measure = new Measure.Number(value, kind.unit().orElseThrow());
+        known(kind, fact, measure, provenance, List.of(workings));
+    }
+
+    /** What was answered so far about a kind of fact, at the places with this id under a key. */
+    List<Answer> of(Class<? extends Facts.Fact> type, String key, String id) {
+        FactKind kind = Vocabulary.kind(type);
+        return all.stream()
+                .filter(answer -> answer.kind().equals(kind))
+                .filter(answer -> answer.place().key(key).filter(id::equals).isPresent())
+                .toList();
+    }
+
     /**
      * A word of the record, or a gap where it is missing, unknown or no word for this kind of fact.
      *

@@ -66,6 +66,14 @@ public final class Facts {
     public record PondDepth(String run, String outlet, String side, double depthMm)
             implements Fact {}
 
+    public record ReachRoof(String run, String outlet, String side, double planM2)
+            implements Fact {}
+
+    public record GutterSection(String run, String outlet, String side, double areaMm2)
+            implements Fact {}
+
+    public record RoofPitch(String run, double pitchDeg) implements Fact {}
+
     // movement
 
     public record FreeLength(String run, String from, String to, double lengthMm) implements Fact {}
@@ -120,6 +128,20 @@ public final class Facts {
 
     public record LowestOpening(String run, String drain, String opening, double belowOutletMm)
             implements Fact {}
+
+    public record DownpipeSize(String run, String downpipe, double sizeMm) implements Fact {}
+
+    public record DownpipeWidth(String run, String downpipe, double widthMm) implements Fact {}
+
+    public record DownpipeDepth(String run, String downpipe, double depthMm) implements Fact {}
+
+    public record DownpipeRoof(String run, String downpipe, double planM2) implements Fact {}
+
+    public record DownpipeGutter(String run, String downpipe, double lengthMm) implements Fact {}
+
+    public record DrainSize(String run, String drain, double sizeMm) implements Fact {}
+
+    public record DrainFall(String run, String drain, double fallMmPerM) implements Fact {}
 
     public record DischargeKind(String run, String discharge, String named) implements Fact {}
 

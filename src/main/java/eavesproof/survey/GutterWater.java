@@ -68,10 +68,11 @@ final class GutterWater {
         return Uncertain.unstated(value, COMPUTED);
     }
 
+    /** A figure to reckon with, which a map or table states and nobody measures. */
     private void design(DesignRain design) {
         answers.known(
                 new Facts.DesignRain(run, design.mmPerH()),
-                computed(design.mmPerH()),
+                Uncertain.exact(design.mmPerH()),
                 design.workings().toArray(Working[]::new));
     }
 

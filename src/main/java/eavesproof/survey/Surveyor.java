@@ -67,6 +67,10 @@ public final class Surveyor {
                 along(next.next(), waters);
             }
         }
+        Catchments catchments = new Catchments(job, basis);
+        ReachRoofs roofs = new ReachRoofs(job, catchments, answers);
+        troughs.forEach(roofs::answer);
+        troughs.forEach(trough -> PipeSizes.answer(trough, catchments, answers));
     }
 
     private Optional<Trough> trough(Run run) {

@@ -112,6 +112,18 @@ public final class Vocabulary {
                                 Unit.MM,
                                 "the deepest water that stands in a reach when the rain is over"),
                         number(
+                                Facts.ReachRoof.class,
+                                Unit.M2,
+                                "the roof that drains to a reach, as the rule set counts it"),
+                        number(
+                                Facts.GutterSection.class,
+                                Unit.MM2,
+                                "the cross-section of the gutter along a reach, below its lip"),
+                        number(
+                                Facts.RoofPitch.class,
+                                Unit.DEGREE,
+                                "the pitch of the steepest roof that drains to a run"),
+                        number(
                                 Facts.FreeLength.class,
                                 Unit.MM,
                                 "the length that grows and shrinks together, between two breaks"),
@@ -199,6 +211,31 @@ public final class Vocabulary {
                                 Facts.LowestOpening.class,
                                 Unit.MM,
                                 "how far the lowest opening above a drain lies below the lowest outlet of the run"),
+                        number(
+                                Facts.DownpipeSize.class,
+                                Unit.MM,
+                                "the inside diameter of a round downpipe"),
+                        number(
+                                Facts.DownpipeWidth.class,
+                                Unit.MM,
+                                "the longer inside edge of a rectangular downpipe"),
+                        number(
+                                Facts.DownpipeDepth.class,
+                                Unit.MM,
+                                "the shorter inside edge of a rectangular downpipe"),
+                        number(
+                                Facts.DownpipeRoof.class,
+                                Unit.M2,
+                                "all roof that drains to a downpipe, as the rule set counts it"),
+                        number(
+                                Facts.DownpipeGutter.class,
+                                Unit.MM,
+                                "the length of all gutter that drains to a downpipe"),
+                        number(Facts.DrainSize.class, Unit.MM, "the inside diameter of a drain"),
+                        number(
+                                Facts.DrainFall.class,
+                                Unit.MM_PER_M,
+                                "the fall of a drain in the direction of the water"),
                         word(
                                 Facts.DischargeKind.class,
                                 Words.DISCHARGE_KINDS,
