@@ -46,7 +46,7 @@ public final class CheckJob {
         Remedies remedies = Remedies.of(job, checked, edited -> checked(edited, loaded));
         Findings findings =
                 Assembly.of(
-                        job.id(),
+                        job,
                         sha256,
                         RulesOfJob.inWords(loaded),
                         Program.nameAndVersion(),

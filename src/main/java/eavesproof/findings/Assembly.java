@@ -2,7 +2,9 @@ package eavesproof.findings;
 
 import eavesproof.check.Coverage;
 import eavesproof.check.Requirement;
+import eavesproof.job.Job;
 import eavesproof.judge.Ruling;
+import eavesproof.judge.Verdict;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleSet;
@@ -19,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts rulings together into the finished result. */
 public final class Assembly {
@@ -45,7 +49,7 @@ public final class Assembly {
 
     /** The finished result of one check. */
     public static Findings of(
-            String job,
+            Job job,
             String jobSha256,
             Findings.RulesUsed rules,
             String engine,
@@ -53,11 +57,16 @@ public final class Assembly {
             List<Coverage.Uncovered> uncovered,
             Remedies remedies) {
         Assembly assembly = new Assembly(rules, remedies);
-        List<Finding> findings = rulings.stream().map(assembly::finding).sorted(ORDER).toList();
+        List<Finding> findings =
+                Stream.concat(
+                                rulings.stream().map(assembly::finding),
+                                Editions.findings(job, rules.documents(), cited(rulings)).stream())
+                        .sorted(ORDER)
+                        .toList();
         Set<String> assumed = new LinkedHashSet<>();
         findings.forEach(finding -> assumed.addAll(finding.assumed()));
         return new Findings(
-                job,
+                job.id(),
                 jobSha256,
                 outcome(findings, uncovered),
                 rules,
@@ -65,6 +74,13 @@ public final class Assembly {
                 findings,
                 uncovered,
                 List.copyOf(assumed));
+    }
+
+    private static Set<String> cited(List<Ruling> rulings) {
+        return rulings.stream()
+                .filter(ruling -> ruling.verdict() != Verdict.NOT_APPLICABLE)
+                .map(ruling -> ruling.requirement().rule().source().document())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /**
