@@ -30,12 +30,31 @@ class TableLimitTest {
     private static final FactKind MATERIAL = Vocabulary.kind(Facts.GutterMaterial.class);
 
     private static final String BANDS =
-            "# A document, table 1\n# pitch up deg; most mm\npitch,most\n25,600\n35,500\n55,400\n";
+            """
+            # A document, table 1
+            # pitch up deg; most mm
+            pitch,most
+            25,600
+            35,500
+            55,400
+            """;
     private static final String SIZES =
-            "# A document, table 2\n# size down mm; most mm\nsize,most\n75,300\n100,400\n";
+            """
+            # A document, table 2
+            # size down mm; most mm
+            size,most
+            75,300
+            100,400
+            """;
     private static final String CURVE =
-            "# A document, figure 3\n# width between mm +/- 2; most mm\nwidth,most\n"
-                    + "100,500\n150,400\n200,350\n";
+            """
+            # A document, figure 3
+            # width between mm +/- 2; most mm
+            width,most
+            100,500
+            150,400
+            200,350
+            """;
 
     @ParameterizedTest
     @CsvSource({"0, 600", "24.9, 600", "25, 600", "25.1, 500", "35, 500", "35.001, 400", "55, 400"})

@@ -1,0 +1,146 @@
+package eavesproof.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eavesproof.exchange.BadRecord;
+import eavesproof.exchange.ExampleFile;
+import eavesproof.exchange.ExampleFile.Example;
+import eavesproof.findings.Expectation;
+import eavesproof.findings.Finding;
+import eavesproof.findings.Findings;
+import eavesproof.findings.Outcome;
+import eavesproof.rules.Rule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The regions against the published answers of their documents, each on a record. */
+class RegionsTest {
+    private static final List<String> REGIONS = List.of("gb-eng", "nz");
+    private static final Map<String, ShippedRules> LOADED = new HashMap<>();
+
+    static List<Path> examples() throws IOException {
+        List<Path> all = new ArrayList<>();
+        for (String region : REGIONS) {
+            all.addAll(examples(region));
+        }
+        return all;
+    }
+
+    private static List<Path> examples(String region) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("rules", region, "examples"))) {
+            return files.sorted().toList();
+        }
+    }
+
+    private static Example read(Path file) throws IOException {
+        try {
+            return ExampleFile.read(Files.readAllBytes(file));
+        } catch (BadRecord bad) {
+            throw new IllegalStateException(file + ":\n" + bad.getMessage(), bad);
+        }
+    }
+
+    private static Findings check(String region, String example) throws IOException {
+        Path file = Path.of("rules", region, "examples", example + ".json");
+        return rules(region).check(read(file).job());
+    }
+
+    private static ShippedRules rules(String region) {
+        return LOADED.computeIfAbsent(region, ShippedRules::named);
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void theExamplesHaveTheVerdictsOfTheirDocuments(Path file) throws IOException {
+        Example example = read(file);
+        String region = String.valueOf(file.getName(1));
+        Findings findings = rules(region).check(example.job());
+        List<String> wrong =
+                example.expect().stream()
+                        .map(expectation -> expectation.disagreement(findings))
+                        .flatMap(Optional::stream)
+                        .toList();
+        assertTrue(!example.expect().isEmpty());
+        assertEquals(List.of(), wrong);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"gb-eng", "nz"})
+    void everyRuleOfARegionHasAnExample(String region) throws IOException {
+        Set<String> worked = new TreeSet<>();
+        for (Path file : examples(region)) {
+            read(file).expect().stream().map(Expectation::rule).forEach(worked::add);
+        }
+        List<Rule> own =
+                rules(region).book().layers().stream()
+                        .filter(layer -> layer.name().equals(region))
+                        .flatMap(layer -> layer.rules().stream())
+                        .toList();
+        for (Rule rule : own) {
+            assertTrue(worked.contains(rule.name()), rule.name());
+        }
+    }
+
+    /** NZ E1/AS1 Amendment 11 figure 15 and 5.1.3, graph: 10 450 mm2 within 200. */
+    @Test
+    void figure15AsksForWhatItsCurveShows() throws IOException {
+        Finding.NumberLimit limit =
+                limit(
+                        check("nz", "figure-15"),
+                        "gutter section where rain is above 100 mm an hour");
+        assertEquals(10_450, limit.value(), 200);
+    }
+
+    /** NZ E1/AS1 5.1.4, published. */
+    @Test
+    void belowTheCurveTheLeastSectionCounts() throws IOException {
+        assertEquals(4000, limit(check("nz", "small-roof"), "gutter section").value());
+    }
+
+    @Test
+    void aSupersededEditionIsNeverABareComplies() throws IOException {
+        Findings superseded = check("nz", "superseded");
+        assertNotEquals(Outcome.COMPLIES, superseded.outcome());
+        Finding edition =
+                superseded.findings().stream()
+                        .filter(finding -> finding.topic().equals("editions"))
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(edition.because().get(0).contains("superseded"), edition.because()::toString);
+        assertEquals("simple", edition.decision());
+        assertTrue(
+                check("nz", "small-roof").findings().stream()
+                        .noneMatch(finding -> finding.topic().equals("editions")));
+    }
+
+    @Test
+    void limitsFromMemoryAreNamedWithTheOutcome() throws IOException {
+        assertTrue(
+                check("gb-eng", "table-2").unconfirmedSources().stream()
+                        .anyMatch(source -> source.document().contains("Approved Document H")));
+    }
+
+    private static Finding.NumberLimit limit(Findings findings, String rule) {
+        return findings.findings().stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .flatMap(finding -> finding.limit().stream())
+                .map(Finding.NumberLimit.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+}
