@@ -70,7 +70,7 @@ final class Answers {
         known(kind, fact, measure, Provenance.MEASURED, List.of(workings));
     }
 
-    /** A number that somebody stated. */
+    /** A number that somebody states, or that rests on one. */
     void stated(Facts.Fact fact, Uncertain value, Provenance provenance, Working... workings) {
         FactKind kind = Vocabulary.kind(fact.getClass());
         Measure measure = new Measure.Number(value, kind.unit().orElseThrow());
@@ -146,6 +146,11 @@ final class Answers {
 
     static Working working(String name, Uncertain value, Unit unit, String from) {
         return new Working(name, Decimals.with(value.value(), unit), from);
+    }
+
+    /** As people read it: "5900 mm2". */
+    static String text(double value, Unit unit) {
+        return Decimals.with(value, unit);
     }
 
     private void known(

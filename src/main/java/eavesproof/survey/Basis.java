@@ -62,7 +62,7 @@ public final class Basis {
         if (of.isOfSeveral() != (parts.length == 2)) {
             return Optional.of(of.isOfSeveral() ? key + " and of what" : parts[0] + " alone");
         }
-        if (of == BasisKey.MANNING_N && !Words.MATERIALS.contains(parts[1])) {
+        if (of.isByMaterial() && !Words.MATERIALS.contains(parts[1])) {
             return Optional.of("one of the materials of gutters");
         }
         if (of == BasisKey.LENGTH_FACTOR && !parts[1].matches("[1-9][0-9]{0,3}")) {
@@ -84,7 +84,11 @@ public final class Basis {
     }
 
     Found<Amount> manningN(String material) {
-        BasisKey key = BasisKey.MANNING_N;
+        return of(BasisKey.MANNING_N, material);
+    }
+
+    /** What is stated of one material. */
+    Found<Amount> of(BasisKey key, String material) {
         return of(key.key() + " " + material, key.says() + " for " + material)
                 .map(Amount.class::cast);
     }

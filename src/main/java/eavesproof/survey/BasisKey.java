@@ -31,7 +31,10 @@ public enum BasisKey {
     DRAIN_ROUGHNESS_MM("how rough a drain is", 0.001, 10),
     DRAIN_MANNING_N("how rough a drain is, by Manning's n", 0.005, 0.05),
     DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
-    STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45);
+    STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
+    EXPANSION_MM_M_C("by how much a material grows", 0.001, 0.2),
+    COLDEST_C("how cold a gutter gets", -60, 20),
+    WARMEST_C("how warm a gutter gets", 20, 120);
 
     private final String says;
     private final double least;
@@ -75,7 +78,14 @@ public enum BasisKey {
     }
 
     boolean isOfSeveral() {
-        return this == MANNING_N || this == LENGTH_FACTOR;
+        return isByMaterial() || this == LENGTH_FACTOR;
+    }
+
+    boolean isByMaterial() {
+        return this == MANNING_N
+                || this == EXPANSION_MM_M_C
+                || this == COLDEST_C
+                || this == WARMEST_C;
     }
 
     boolean admits(double value) {

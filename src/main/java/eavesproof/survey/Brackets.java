@@ -1,7 +1,9 @@
 package eavesproof.survey;
 
+import eavesproof.job.Run;
 import eavesproof.job.Run.Bracket;
 import eavesproof.job.Run.Straight;
+import eavesproof.job.Said;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Trough.Spot;
@@ -13,17 +15,18 @@ import java.util.List;
 final class Brackets {
     private final String run;
     private final Straight straight;
+    private final Instruments instruments;
     private final Answers answers;
 
-    private Brackets(String run, Straight straight, Answers answers) {
-        this.run = run;
+    private Brackets(Trough trough, Straight straight, Answers answers) {
+        this.run = trough.id();
         this.straight = straight;
+        this.instruments = trough.instruments();
         this.answers = answers;
     }
 
     static void answer(Trough trough, Answers answers) {
-        trough.straights()
-                .forEach(straight -> new Brackets(trough.id(), straight, answers).fixings());
+        trough.straights().forEach(straight -> new Brackets(trough, straight, answers).fixings());
     }
 
     /** The brackets of a straight from left to right, or the reason why they cannot be sorted. */
@@ -50,7 +53,7 @@ final class Brackets {
         return "straight " + straight.id() + " has no bracket";
     }
 
-    private static String notRecorded(Straight straight) {
+    static String notRecorded(Straight straight) {
         return "the brackets of straight " + straight.id() + " are not recorded";
     }
 
@@ -60,10 +63,14 @@ final class Brackets {
             answers.gap(Facts.BracketHoles.class, notRecorded(straight), run);
             answers.gap(Facts.EmptyHoles.class, notRecorded(straight), run);
             answers.gap(Facts.ScrewMetal.class, notRecorded(straight), run);
+            answers.gap(Facts.ScrewBite.class, notRecorded(straight), run);
+            answers.gap(Facts.TimberSound.class, notRecorded(straight), run);
         } else if (brackets.isEmpty()) {
             answers.none(Facts.BracketHoles.class, none(straight), run);
             answers.none(Facts.EmptyHoles.class, none(straight), run);
             answers.none(Facts.ScrewMetal.class, none(straight), run);
+            answers.none(Facts.ScrewBite.class, none(straight), run);
+            answers.none(Facts.TimberSound.class, none(straight), run);
         } else {
             brackets.forEach(this::fixing);
         }
@@ -89,6 +96,44 @@ final class Brackets {
                         empty -> emptyHoles(id, empty, here),
                         why -> here.gap(Facts.EmptyHoles.class, why, run, id));
         metal(bracket, here);
+        bite(bracket, here);
+        timber(id, here);
+    }
+
+    private void bite(Bracket bracket, Answers here) {
+        String id = bracket.id();
+        Double mm = bracket.biteMm();
+        Integer screws = bracket.screwsFitted();
+        if (screws != null && screws == 0 && mm == null) {
+            here.none(Facts.ScrewBite.class, "bracket " + id + " has no screw", run, id);
+        } else if (mm == null) {
+            String why = "how deep the screws of bracket " + id + " sit is not recorded";
+            here.gap(Facts.ScrewBite.class, why, run, id);
+        } else {
+            String with = instruments.named(straight.measuredWith());
+            Uncertain bite =
+                    instruments.read(
+                            mm,
+                            "bite of the screws of bracket " + id,
+                            straight.measuredWith(),
+                            "straight " + straight.id());
+            here.known(
+                    new Facts.ScrewBite(run, id, mm),
+                    bite,
+                    Answers.working("bite", bite, Unit.MM, with));
+        }
+    }
+
+    /** A bracket is no better than the timber that it is screwed to: asked of each by itself. */
+    private void timber(String bracket, Answers here) {
+        Run.Fascia fascia = straight.fascia();
+        here.said(
+                Facts.TimberSound.class,
+                fascia == null ? Said.nothing() : fascia.sound(),
+                word -> new Facts.TimberSound(run, bracket, word),
+                "whether the fascia of straight " + straight.id() + " is sound",
+                run,
+                bracket);
     }
 
     private void holes(String bracket, int holes, Answers here) {

@@ -55,6 +55,16 @@ public final class Facts {
 
     public record ScrewMetal(String run, String bracket, String named) implements Fact {}
 
+    public record ScrewBite(String run, String bracket, double biteMm) implements Fact {}
+
+    public record TimberSound(String run, String bracket, String said) implements Fact {}
+
+    public record BracketCapacity(String run, double forceN) implements Fact {}
+
+    public record BracketLoad(String run, String bracket, double forceN) implements Fact {}
+
+    public record BracketSnowLoad(String run, String bracket, double forceN) implements Fact {}
+
     // fall
 
     public record ReachLength(String run, String outlet, String side, double lengthMm)
@@ -79,6 +89,12 @@ public final class Facts {
     public record FreeLength(String run, String from, String to, double lengthMm) implements Fact {}
 
     public record ExpansionBreaks(String run, String straight, double count) implements Fact {}
+
+    public record JointGapLeft(String run, String joint, double leftMm) implements Fact {}
+
+    public record JointInsertionLeft(String run, String joint, double leftMm) implements Fact {}
+
+    public record EndGapLeft(String run, String gutterEnd, double leftMm) implements Fact {}
 
     public record OutletHold(String run, String outlet, String named) implements Fact {}
 

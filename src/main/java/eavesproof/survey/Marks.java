@@ -80,6 +80,18 @@ final class Marks {
                 : Optional.empty();
     }
 
+    /** Why there may be one between two places of a run, by the marks of all its straights. */
+    static Optional<String> perhapsBetween(List<Marks> marks, Spot from, Spot to) {
+        if (from.straight() == to.straight()) {
+            return marks.get(from.straight()).perhapsBetween(from.stationMm(), to.stationMm());
+        }
+        Optional<String> why = marks.get(from.straight()).perhapsAfter(from.stationMm());
+        for (int i = from.straight() + 1; i < to.straight() && why.isEmpty(); i++) {
+            why = marks.get(i).perhapsMore();
+        }
+        return why.or(() -> marks.get(to.straight()).perhapsBefore(to.stationMm()));
+    }
+
     /** Why there may be one to the left of a station. */
     Optional<String> perhapsBefore(double toMm) {
         return perhapsBetween(Double.NEGATIVE_INFINITY, toMm);

@@ -14,21 +14,24 @@ final class Movement {
     private final Trough trough;
     private final Answers answers;
     private final List<Marks> marks = new ArrayList<>();
+    private final Moving moving;
 
     private Movement(Trough trough, Answers answers) {
         this.trough = trough;
         this.answers = answers;
+        this.moving = new Moving(trough);
         for (int i = 0; i < trough.straights().size(); i++) {
             marks.add(Breaks.of(trough, i));
         }
     }
 
-    static void answer(Trough trough, Answers answers) {
+    static void answer(Trough trough, Basis basis, Answers answers) {
         Movement movement = new Movement(trough, answers);
         for (int i = 0; i < trough.straights().size(); i++) {
             movement.count(i);
         }
         movement.freeLengths();
+        Room.answer(trough, movement.moving, basis, answers);
     }
 
     private void count(int index) {
@@ -73,11 +76,11 @@ final class Movement {
         trough.rightEnd(last)
                 .either(
                         end -> piece(before, new Cut(end, noBreak(false))),
-                        why ->
-                                gap(
-                                        why,
-                                        before.at().id(),
-                                        Trough.rightEndOf(trough.straight(last))));
+                        why -> {
+                            String end = Trough.rightEndOf(trough.straight(last));
+                            moving.unknown(before.at().id(), end, why);
+                            gap(why, before.at().id(), end);
+                        });
     }
 
     /** Why an end of the run may be no break, if that is so. */
@@ -94,23 +97,15 @@ final class Movement {
 
     private void piece(Cut from, Cut to) {
         Optional<String> doubt =
-                from.doubt().or(to::doubt).or(() -> perhapsBetween(from.at(), to.at()));
+                from.doubt()
+                        .or(to::doubt)
+                        .or(() -> Marks.perhapsBetween(marks, from.at(), to.at()));
         Found<Uncertain> length =
                 doubt.<Found<Uncertain>>map(Found::missing)
                         .orElseGet(() -> trough.distance(from.at(), to.at()));
+        moving.between(from.at(), to.at(), length);
         length.either(
                 mm -> known(from.at(), to.at(), mm), why -> gap(why, from.at().id(), to.at().id()));
-    }
-
-    private Optional<String> perhapsBetween(Spot from, Spot to) {
-        if (from.straight() == to.straight()) {
-            return marks.get(from.straight()).perhapsBetween(from.stationMm(), to.stationMm());
-        }
-        Optional<String> why = marks.get(from.straight()).perhapsAfter(from.stationMm());
-        for (int i = from.straight() + 1; i < to.straight() && why.isEmpty(); i++) {
-            why = marks.get(i).perhapsMore();
-        }
-        return why.or(() -> marks.get(to.straight()).perhapsBefore(to.stationMm()));
     }
 
     private void known(Spot from, Spot to, Uncertain length) {

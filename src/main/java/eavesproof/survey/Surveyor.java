@@ -87,9 +87,10 @@ public final class Surveyor {
         Supports.answer(trough, answers);
         TimberEnds.answer(trough, answers);
         Brackets.answer(trough, answers);
+        BracketLoads.answer(job, trough, answers);
         Outlets.answer(trough, answers);
         Reaches.answer(trough, WaterTests.of(job, trough), answers);
-        Movement.answer(trough, answers);
+        Movement.answer(trough, basis, answers);
         Zones.answer(trough, answers);
         WayOfWater.answer(trough, answers);
         waters.answer(trough, answers);

@@ -100,6 +100,26 @@ public final class Vocabulary {
                                 Words.SCREW_METALS,
                                 "what the screws of a bracket are made of"),
                         number(
+                                Facts.ScrewBite.class,
+                                Unit.MM,
+                                "how deep the screws of a bracket sit in the timber"),
+                        word(
+                                Facts.TimberSound.class,
+                                YES_NO,
+                                "whether the timber that a bracket is screwed to is sound"),
+                        number(
+                                Facts.BracketCapacity.class,
+                                Unit.NEWTON,
+                                "what one bracket carries, as stated"),
+                        number(
+                                Facts.BracketLoad.class,
+                                Unit.NEWTON,
+                                "what hangs on a bracket when the gutter is full of water"),
+                        number(
+                                Facts.BracketSnowLoad.class,
+                                Unit.NEWTON,
+                                "what hangs on a bracket when the gutter is full and snow lies on it"),
+                        number(
                                 Facts.ReachLength.class,
                                 Unit.MM,
                                 "the length of a reach, from its high point or stop end to its outlet"),
@@ -131,6 +151,18 @@ public final class Vocabulary {
                                 Facts.ExpansionBreaks.class,
                                 Unit.COUNT,
                                 "how many expansion joints and sliding outlets a straight has"),
+                        number(
+                                Facts.JointGapLeft.class,
+                                Unit.MM,
+                                "what is left of the gap in an expansion joint when it is warmest; negative where it closes"),
+                        number(
+                                Facts.JointInsertionLeft.class,
+                                Unit.MM,
+                                "how far the gutter sits in an expansion joint when it is coldest; negative where it slips out"),
+                        number(
+                                Facts.EndGapLeft.class,
+                                Unit.MM,
+                                "what is left between an end of a run and the wall there when it is warmest"),
                         word(
                                 Facts.OutletHold.class,
                                 Words.OUTLET_HOLDS,

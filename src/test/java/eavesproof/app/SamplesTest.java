@@ -84,13 +84,17 @@ class SamplesTest {
         assertEquals(List.of(), shed.uncovered());
     }
 
-    /** With the left end unread neither the fall nor standing water is known. */
+    /**
+     * With the left end unread neither the fall nor standing water is known; nobody looked at the
+     * timber, at what brackets carry, or at the room that the gutter has to grow.
+     */
     @Test
     void theLeanToLacksWhatItsStoryTells() throws IOException {
         Findings leanTo = check("lean-to-not-recorded");
         assertEquals(
                 Set.of(
                         "bracket centres where rain is heavy",
+                        "brackets carry a full gutter",
                         "discharge approved",
                         "downpipe carries its roofs",
                         "fall",
@@ -101,7 +105,9 @@ class SamplesTest {
                         "no empty screw holes",
                         "outfall traced",
                         "outlet takes its water",
+                        "room to grow at a wall in PVC-U",
                         "sliding outlet set for the day",
+                        "sound timber behind a bracket",
                         "spilled water falls outside",
                         "standing water in PVC-U",
                         "who approved the discharge"),

@@ -26,6 +26,7 @@ final class AJob {
     String measuredWith = "tape";
     List<Job.Catchment> catchments = null;
     Run.EavesSection eaves = null;
+    Run.Fitted fitted = null;
     Basis basis = Basis.NOTHING;
     List<Job.WaterTest> tests = null;
 
@@ -142,7 +143,7 @@ final class AJob {
     Job build() {
         List<Run.Straight> built =
                 straights == null ? null : straights.stream().map(AStraight::build).toList();
-        Run run = new Run("a", null, "g", built, null, eaves);
+        Run run = new Run("a", null, "g", built, fitted, eaves);
         Map<String, Gutter> gutters = gutter == null ? null : Map.of("g", gutter);
         return of(List.of(run), gutters);
     }

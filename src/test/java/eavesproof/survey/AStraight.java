@@ -47,6 +47,11 @@ final class AStraight {
         return this;
     }
 
+    AStraight expansion(String name, Double stationMm, Double gapMm, Double insertionMm) {
+        joints.add(new Joint(name, "expansion", stationMm, null, null, gapMm, insertionMm, "no"));
+        return this;
+    }
+
     AStraight zone(String name, Double fromMm, Double toMm) {
         zones.add(new KeepClear(name, null, fromMm, toMm));
         return this;

@@ -1,0 +1,240 @@
+package eavesproof.survey;
+
+import eavesproof.job.Gutter;
+import eavesproof.job.Job;
+import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Straight;
+import eavesproof.job.Said;
+import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
+import eavesproof.survey.Trough.Spot;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What hangs on each bracket when the gutter is full of water up to its lower lip, and when snow
+ * lies on it besides; and what a bracket carries, as somebody states it.
+ *
+ * <p>The gutter is taken as beams from support to support: half of each span goes to either end,
+ * and at an end of the straight the overhang levers its bracket down too, R = q (l + a)² / 2l for a
+ * span l and an overhang a (statics). The gutter's own weight is left out: it is small beside that
+ * of the water. Snow lies as deep as on the ground, on the width of the gutter.
+ */
+final class BracketLoads {
+    private static final double WATER_KG_M3 = 1000;
+    private static final double GRAVITY_M_S2 = 9.81;
+    private static final double MM2_IN_A_M2 = 1e6;
+    private static final double MM_IN_A_M = 1e3;
+    private static final double N_IN_A_KN = 1e3;
+
+    private final Trough trough;
+    private final Found<Stated> water;
+    private final Found<Stated> snow;
+    private final Answers answers;
+
+    /**
+     * @param newtonPerMm for each mm of the gutter
+     */
+    private record Stated(double newtonPerMm, String from, Provenance provenance) {}
+
+    private BracketLoads(Job job, Trough trough, Answers answers) {
+        this.trough = trough;
+        this.answers = answers;
+        this.water = trough.gutter().then(BracketLoads::water);
+        this.snow = trough.gutter().then(gutter -> snow(job, gutter));
+    }
+
+    static void answer(Job job, Trough trough, Answers answers) {
+        BracketLoads loads = new BracketLoads(job, trough, answers);
+        loads.capacity();
+        for (int i = 0; i < trough.straights().size(); i++) {
+            loads.straight(i);
+        }
+    }
+
+    private static Found<Stated> water(Gutter gutter) {
+        Said<Double> area = gutter.areaMm2();
+        return Found.recorded(area.is(), "the area of gutter " + gutter.id() + " when it is full")
+                .map(
+                        mm2 ->
+                                new Stated(
+                                        mm2 / MM2_IN_A_M2 / MM_IN_A_M * WATER_KG_M3 * GRAVITY_M_S2,
+                                        "area x 1000 kg/m3 x 9.81 m/s2, area "
+                                                + Answers.text(mm2, Unit.MM2)
+                                                + ", "
+                                                + Provenance.of(area).text(),
+                                        Provenance.of(area)));
+    }
+
+    private static Found<Stated> snow(Job job, Gutter gutter) {
+        Job.Circumstances place = job.circumstances();
+        Said<Double> ground = place == null ? Said.nothing() : place.groundSnowKnM2();
+        Gutter.Profile profile = gutter.profile();
+        Found<Double> width =
+                Found.recorded(
+                        profile == null ? null : profile.widthMm(),
+                        "the width of gutter " + gutter.id());
+        return Found.recorded(ground.is(), "the snow load on the ground")
+                .then(
+                        load ->
+                                width.map(
+                                        mm ->
+                                                new Stated(
+                                                        load * N_IN_A_KN * mm / MM_IN_A_M
+                                                                / MM_IN_A_M,
+                                                        Answers.text(load, Unit.KN_PER_M2)
+                                                                + " on a width of "
+                                                                + Answers.text(mm, Unit.MM)
+                                                                + ", "
+                                                                + Provenance.of(ground).text(),
+                                                        Provenance.of(ground))));
+    }
+
+    private void capacity() {
+        Said<Double> said =
+                trough.gutter() instanceof Found.Value<Gutter> known
+                        ? known.value().bracketCapacityN()
+                        : Said.nothing();
+        Found<Double> capacity =
+                trough.gutter()
+                        .then(
+                                gutter ->
+                                        Found.recorded(
+                                                said.is(),
+                                                "what a bracket of gutter "
+                                                        + gutter.id()
+                                                        + " carries"));
+        capacity.either(
+                newton ->
+                        answers.stated(
+                                new Facts.BracketCapacity(trough.id(), newton),
+                                Uncertain.exact(newton),
+                                Provenance.of(said),
+                                new Working(
+                                        "a bracket carries",
+                                        Answers.text(newton, Unit.NEWTON),
+                                        Provenance.of(said).text())),
+                why -> answers.gap(Facts.BracketCapacity.class, why, trough.id()));
+    }
+
+    private void straight(int index) {
+        Straight straight = trough.straight(index);
+        List<Bracket> brackets = straight.brackets();
+        if (brackets == null) {
+            gap(Brackets.notRecorded(straight), trough.id());
+        } else if (brackets.isEmpty()) {
+            String why = Brackets.none(straight);
+            answers.none(Facts.BracketLoad.class, why, trough.id());
+            answers.none(Facts.BracketSnowLoad.class, why, trough.id());
+        } else {
+            Marks holds = Holds.of(trough, index);
+            List<Spot> supports = List.copyOf(holds.sorted());
+            Found<Spot> end = trough.rightEnd(index);
+            for (Bracket bracket : brackets) {
+                String name = "bracket " + bracket.id();
+                trough.spot(index, bracket.id(), name, bracket.stationMm())
+                        .then(at -> borne(holds, supports, at, end).map(mm -> new Borne(at, mm)))
+                        .either(this::loads, why -> gap(why, trough.id(), bracket.id()));
+            }
+        }
+    }
+
+    private void gap(String why, String... ids) {
+        answers.gap(Facts.BracketLoad.class, why, ids);
+        answers.gap(Facts.BracketSnowLoad.class, why, ids);
+    }
+
+    /**
+     * @param length of gutter that hangs on the bracket, mm
+     */
+    private record Borne(Spot at, Uncertain length) {}
+
+    private Found<Uncertain> borne(Marks holds, List<Spot> supports, Spot at, Found<Spot> end) {
+        Spot left = Nearest.leftOf(new Spot("", "", at.straight(), before(at)), supports);
+        Spot right = Nearest.rightOf(at, supports);
+        double from = left == null ? Double.NEGATIVE_INFINITY : left.stationMm();
+        double to = right == null ? Double.POSITIVE_INFINITY : right.stationMm();
+        Optional<String> doubt =
+                holds.perhapsBetween(from, at.stationMm())
+                        .or(() -> holds.perhapsBetween(at.stationMm(), to));
+        if (doubt.isPresent()) {
+            return Found.missing(doubt.get());
+        }
+        Spot begin = trough.leftEnd(at.straight());
+        if (left == null) {
+            return right == null
+                    ? end.map(it -> Trough.apart(begin, it))
+                    : levered(Trough.apart(at, right), Trough.apart(begin, at));
+        }
+        Uncertain span = Trough.apart(left, at);
+        return right == null
+                ? end.then(it -> levered(span, Trough.apart(at, it)))
+                : Found.of(span.plus(Trough.apart(at, right)).times(0.5));
+    }
+
+    /** Just to the left of a bracket, so that the nearest one on the left is another one. */
+    private static Uncertain before(Spot at) {
+        return Uncertain.exact(Math.nextDown(at.stationMm()));
+    }
+
+    private static Found<Uncertain> levered(Uncertain span, Uncertain overhang) {
+        if (span.value() <= 0) {
+            return Found.missing("two supports are recorded at one place");
+        }
+        Uncertain both = span.plus(overhang);
+        return Found.of(both.times(both).over(span).times(0.5));
+    }
+
+    private void loads(Borne borne) {
+        double at = borne.at().stationMm();
+        Answers here = answers.on(trough.straight(borne.at().straight()).id(), at, at);
+        String run = trough.id();
+        String bracket = borne.at().id();
+        Found<Uncertain> full = water.map(it -> borne.length().times(it.newtonPerMm()));
+        Found<Uncertain> laden =
+                full.then(
+                        newton ->
+                                snow.map(
+                                        it -> newton.plus(borne.length().times(it.newtonPerMm()))));
+        full.either(
+                newton ->
+                        here.stated(
+                                new Facts.BracketLoad(run, bracket, newton.value()),
+                                newton,
+                                provenance(water),
+                                length(borne),
+                                Answers.working("load", newton, Unit.NEWTON, from(water))),
+                why -> here.gap(Facts.BracketLoad.class, why, run, bracket));
+        laden.either(
+                newton ->
+                        here.stated(
+                                new Facts.BracketSnowLoad(run, bracket, newton.value()),
+                                newton,
+                                provenance(snow),
+                                length(borne),
+                                Answers.working(
+                                        "load",
+                                        newton,
+                                        Unit.NEWTON,
+                                        from(water) + "; and snow, " + from(snow))),
+                why -> here.gap(Facts.BracketSnowLoad.class, why, run, bracket));
+    }
+
+    private static Working length(Borne borne) {
+        return Answers.working(
+                "length of gutter on the bracket",
+                borne.length(),
+                Unit.MM,
+                "half of each span; at an end (span + overhang)2 / (2 x span)");
+    }
+
+    private static String from(Found<Stated> load) {
+        return load instanceof Found.Value<Stated> known ? known.value().from() : "";
+    }
+
+    private static Provenance provenance(Found<Stated> load) {
+        return load instanceof Found.Value<Stated> known
+                ? known.value().provenance()
+                : Provenance.MEASURED;
+    }
+}
