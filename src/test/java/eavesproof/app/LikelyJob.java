@@ -1,6 +1,5 @@
 package eavesproof.app;
 
-import eavesproof.job.Gutter;
 import eavesproof.job.Instrument;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
@@ -79,23 +78,6 @@ final class LikelyJob {
     }
 
     private Job build() {
-        Map<String, Instrument> instruments = new LinkedHashMap<>();
-        boolean exact = halfWidthMm < 0.01;
-        instruments.put(
-                "tape",
-                new Instrument(
-                        "tape",
-                        "tape",
-                        exact ? null : "II",
-                        "no",
-                        exact ? halfWidthMm : null,
-                        null,
-                        null,
-                        null));
-        instruments.put(
-                "laser",
-                new Instrument(
-                        "laser", "laser", null, null, halfWidthMm, exact ? 0 : 0.02, null, null));
         Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
         List<Run> runs = new ArrayList<>();
         for (int r = 0; r <= random.nextInt(2); r++) {
@@ -110,21 +92,6 @@ final class LikelyJob {
                         said(once() ? "foul gully" : "soakaway"),
                         new Said<>(once() ? "no" : "yes", "told", "the council", "letter 7"),
                         said(once() ? "not traced" : "dye")));
-        Gutter.Profile profile =
-                new Gutter.Profile("half-round", 125.0, 62.0, null, 68.0, 62.0, null);
-        Gutter gutter =
-                new Gutter(
-                        "g",
-                        "eaves",
-                        material,
-                        jointing,
-                        profile,
-                        new Said<>(5900.0, "told", "the maker", "data sheet"),
-                        Said.nothing(),
-                        null,
-                        null,
-                        null,
-                        null);
         Job.Circumstances circumstances =
                 new Job.Circumstances(
                         said(snow),
@@ -144,10 +111,10 @@ final class LikelyJob {
                 null,
                 null,
                 circumstances,
-                instruments,
+                LikelyParts.instruments(halfWidthMm),
                 "tape",
                 setUps,
-                Map.of("g", gutter),
+                Map.of("g", LikelyParts.gutter(material, jointing)),
                 runs,
                 catchments,
                 way,
