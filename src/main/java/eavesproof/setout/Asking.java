@@ -56,6 +56,20 @@ final class Asking {
                     + Case.run(ruling)
                     + " an outlet, and record it on the way of the water";
         }
+        double measured = Case.measured(ruling);
+        if (ruling.demanded() instanceof Demanded.AtMost most
+                && most.unit() == Unit.RATIO
+                && most.limit() > 0) {
+            return "make it carry "
+                    + Decimals.plain(StrictMath.ceil(measured / most.limit() * 100) / 100, 2)
+                    + " times what it does (a larger section, more fall or one outlet more), or"
+                    + " lead as much of the water elsewhere";
+        } else if (kind == Facts.GutterFreeboard.class
+                && ruling.demanded() instanceof Demanded.AtLeast least) {
+            return "get the water in the gutter down by "
+                    + Grid.mm(StrictMath.ceil(least.limit() + Case.kept(ruling) - measured))
+                    + " (a larger gutter, one outlet more or more fall)";
+        }
         return "see to it that " + ruling.subject().kind().says() + " is " + demanded(ruling);
     }
 
@@ -73,8 +87,11 @@ final class Asking {
     }
 
     private static String number(double limit, double guard, Unit unit) {
-        return guard == 0
-                ? Decimals.with(limit, unit)
-                : Decimals.with(limit + guard, unit) + " as read";
+        double value = limit + guard;
+        String number =
+                unit == Unit.RATIO
+                        ? Decimals.plain(value, unit.decimals())
+                        : Decimals.with(value, unit);
+        return guard == 0 ? number : number + " as read";
     }
 }

@@ -48,6 +48,7 @@ final class Doubts {
         }
         Uncertain margin = known.get();
         Unit unit = unit(ruling);
+        String symbol = unit == Unit.RATIO || unit == Unit.COUNT ? "" : " " + unit.symbol();
         double enough = Math.abs(margin.value()) / ruling.guard();
         double now = margin.expandedUncertainty();
         double step = StrictMath.pow(10, unit.decimals() + DIGITS);
@@ -60,12 +61,10 @@ final class Doubts {
         }
         return "read it again with an expanded uncertainty of at most "
                 + most
-                + " "
-                + unit.symbol()
+                + symbol
                 + " (now "
                 + Decimals.plain(now, unit.decimals() + DIGITS)
-                + " "
-                + unit.symbol()
+                + symbol
                 + ", most of it from the "
                 + dominant(margin)
                 + ")"

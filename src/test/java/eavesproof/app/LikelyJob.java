@@ -1,6 +1,5 @@
 package eavesproof.app;
 
-import eavesproof.job.Gutter;
 import eavesproof.job.Instrument;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
@@ -36,6 +35,7 @@ final class LikelyJob {
     private final int corner;
     private final double fault;
     private final List<WayPart> way = new ArrayList<>();
+    private final List<Job.Catchment> catchments = new ArrayList<>();
 
     private LikelyJob(long seed, double halfWidthMm, double fault) {
         // Neighbouring seeds begin alike in this generator unless they are spread.
@@ -48,7 +48,7 @@ final class LikelyJob {
         snow = random.nextInt(4) == 0 ? "yes" : "no";
         heavyRain = random.nextInt(4) == 0 ? "yes" : "no";
         boolean close = snow.equals("yes") || heavyRain.equals("yes");
-        centresMm = kind != 0 ? 580 : close && !wrong() ? 280 : 440;
+        centresMm = kind != 0 ? 580 : close && !once() ? 280 : 440;
         toEndMm = kind == 0 ? 50 : 100;
         slope = kind > 1 ? 0.004 : 0.002;
         corner = random.nextInt(3) == 0 ? 1 : 0;
@@ -68,28 +68,16 @@ final class LikelyJob {
         return random.nextDouble() < fault / 25;
     }
 
+    /** Of things that there is one of in a run. */
+    private boolean once() {
+        return random.nextDouble() < fault / 3;
+    }
+
     private boolean often() {
         return random.nextDouble() < fault;
     }
 
     private Job build() {
-        Map<String, Instrument> instruments = new LinkedHashMap<>();
-        boolean exact = halfWidthMm < 0.01;
-        instruments.put(
-                "tape",
-                new Instrument(
-                        "tape",
-                        "tape",
-                        exact ? null : "II",
-                        "no",
-                        exact ? halfWidthMm : null,
-                        null,
-                        null,
-                        null));
-        instruments.put(
-                "laser",
-                new Instrument(
-                        "laser", "laser", null, null, halfWidthMm, exact ? 0 : 0.02, null, null));
         Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
         List<Run> runs = new ArrayList<>();
         for (int r = 0; r <= random.nextInt(2); r++) {
@@ -101,24 +89,9 @@ final class LikelyJob {
                 new WayPart.Discharge(
                         "x",
                         null,
-                        said(wrong() ? "foul gully" : "soakaway"),
-                        new Said<>(wrong() ? "no" : "yes", "told", "the council", "letter 7"),
-                        said(wrong() ? "not traced" : "dye")));
-        Gutter.Profile profile =
-                new Gutter.Profile("half-round", 112.0, 56.0, null, null, null, null);
-        Gutter gutter =
-                new Gutter(
-                        "g",
-                        "eaves",
-                        material,
-                        jointing,
-                        profile,
-                        Said.nothing(),
-                        Said.nothing(),
-                        null,
-                        null,
-                        null,
-                        null);
+                        said(once() ? "foul gully" : "soakaway"),
+                        new Said<>(once() ? "no" : "yes", "told", "the council", "letter 7"),
+                        said(once() ? "not traced" : "dye")));
         Job.Circumstances circumstances =
                 new Job.Circumstances(
                         said(snow),
@@ -128,7 +101,7 @@ final class LikelyJob {
                         Said.nothing(),
                         Said.nothing(),
                         Said.nothing(),
-                        null);
+                        List.of(new Job.Rainfall(once() ? 400.0 : 60.0, 10.0, 10.0, "map 2")));
         return new Job(
                 "likely",
                 null,
@@ -138,12 +111,12 @@ final class LikelyJob {
                 null,
                 null,
                 circumstances,
-                instruments,
+                LikelyParts.instruments(halfWidthMm),
                 "tape",
                 setUps,
-                Map.of("g", gutter),
+                Map.of("g", LikelyParts.gutter(material, jointing)),
                 runs,
-                null,
+                catchments,
                 way,
                 List.of(),
                 null,
@@ -163,6 +136,8 @@ final class LikelyJob {
         if (corner == 1) {
             straights.add(straight(id + "b", first, second, outlet, rise, setUp, false, true));
         }
+        double area = (first + second) / 1000 * (once() ? 9 : 1.5);
+        catchments.add(new Job.Catchment("c" + r, id, area, 20.0, "steel", List.of(), null));
         return new Run(id, null, "g", straights, null, null);
     }
 
@@ -191,7 +166,7 @@ final class LikelyJob {
                 List.of(),
                 joints,
                 zones(id, joints),
-                null,
+                List.of(new Run.CrossTilt(length / 2, 3.0)),
                 new Run.Fascia(0.0, length, null, null, Said.nothing(), null),
                 null);
     }
@@ -200,28 +175,28 @@ final class LikelyJob {
         way.add(
                 new WayPart.Outlet(
                         "o" + on,
-                        wrong() ? "p" + on : "x",
+                        once() ? "p" + on : "x",
                         null,
                         on,
                         station,
                         BODY_MM,
                         "sliding",
-                        said(wrong() ? "yes" : "no"),
-                        said(wrong() ? "no" : "yes"),
+                        said(once() ? "yes" : "no"),
+                        said(once() ? "no" : "yes"),
                         "no",
-                        null,
-                        null,
+                        76.0,
+                        "tapered",
                         0.0,
-                        null));
+                        "no"));
         way.add(
                 new WayPart.Branch(
-                        "p" + on, "x", null, 1200.0, wrong() ? -3.0 : 20.0, null, null, "laser"));
+                        "p" + on, "x", null, 1200.0, once() ? -3.0 : 20.0, 76.0, null, "laser"));
     }
 
     private List<Joint> joints(String id, double length, double outlet) {
         List<Joint> joints = new ArrayList<>();
         for (double at = 3000; at < length - 600; at += 3000) {
-            boolean expansion = jointing.equals("soldered") && at % 9000 == 0 && !wrong();
+            boolean expansion = jointing.equals("soldered") && at % 9000 == 0 && !once();
             joints.add(
                     new Joint(
                             id + "j" + joints.size(),
@@ -239,7 +214,7 @@ final class LikelyJob {
     private List<KeepClear> zones(String id, List<Joint> joints) {
         List<KeepClear> zones = new ArrayList<>();
         if (random.nextInt(3) == 0) {
-            double from = wrong() && !joints.isEmpty() ? 2700 : 1200;
+            double from = once() && !joints.isEmpty() ? 2700 : 1200;
             zones.add(new KeepClear(id + "z", "door", from, from + 900));
         }
         return zones;

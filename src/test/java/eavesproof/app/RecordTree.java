@@ -38,9 +38,9 @@ final class RecordTree {
         }
     }
 
-    private static List<Object> and(List<Object> path, Object step) {
+    static List<Object> and(List<Object> path, Object... steps) {
         List<Object> longer = new ArrayList<>(path);
-        longer.add(step);
+        longer.addAll(List.of(steps));
         return longer;
     }
 

@@ -1,0 +1,51 @@
+package eavesproof.app;
+
+import eavesproof.job.Gutter;
+import eavesproof.job.Instrument;
+import eavesproof.job.Said;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a likely job is built of and measured with. */
+final class LikelyParts {
+    private LikelyParts() {}
+
+    static Gutter gutter(String material, String jointing) {
+        return new Gutter(
+                "g",
+                "eaves",
+                material,
+                jointing,
+                new Gutter.Profile("half-round", 125.0, 62.0, null, 68.0, 62.0, null),
+                new Said<>(5900.0, "told", "the maker", "data sheet"),
+                Said.nothing(),
+                null,
+                null,
+                null,
+                null);
+    }
+
+    /**
+     * @param halfWidthMm of a level reading; next to nothing is an exact job, its tape too
+     */
+    static Map<String, Instrument> instruments(double halfWidthMm) {
+        boolean exact = halfWidthMm < 0.01;
+        Map<String, Instrument> instruments = new LinkedHashMap<>();
+        instruments.put(
+                "tape",
+                new Instrument(
+                        "tape",
+                        "tape",
+                        exact ? null : "II",
+                        "no",
+                        exact ? halfWidthMm : null,
+                        null,
+                        null,
+                        null));
+        instruments.put(
+                "laser",
+                new Instrument(
+                        "laser", "laser", null, null, halfWidthMm, exact ? 0.0 : 0.02, null, null));
+        return instruments;
+    }
+}
