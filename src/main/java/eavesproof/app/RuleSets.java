@@ -57,6 +57,22 @@ public final class RuleSets {
         }
     }
 
+    /** Whether every rule set of a folder is, byte for byte, one that came with the program. */
+    public static boolean areAsShipped(Path rules) throws IOException {
+        Map<String, SortedMap<String, String>> shipped = Shipped.files();
+        for (String name : names(rules)) {
+            try {
+                RuleFolder read = RuleFolder.read(rules.resolve(name), RuleSets::rules);
+                if (!read.files().equals(shipped.get(name))) {
+                    return false;
+                }
+            } catch (RefusedRules e) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** From its sheet where the file is one that was read when the program was built. */
     private static List<Rule> rules(String file, byte[] bytes) throws RefusedRules {
         Optional<List<Rule>> known = Shipped.rules(file, bytes);
@@ -79,6 +95,11 @@ public final class RuleSets {
     }
 
     private Path folder(String nameOrFolder) throws RefusedRules, IOException {
+        return folder(nameOrFolder, shippedRules);
+    }
+
+    /** Where a rule set lies. */
+    static Path folder(String nameOrFolder, Path shippedRules) throws RefusedRules, IOException {
         if (RuleSetFile.NAME.matcher(nameOrFolder).matches()
                 && Files.isDirectory(shippedRules.resolve(nameOrFolder))) {
             return shippedRules.resolve(nameOrFolder);

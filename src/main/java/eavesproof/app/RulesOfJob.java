@@ -53,7 +53,7 @@ final class RulesOfJob {
     }
 
     /** bracket centres: at most 450 mm, was at most 500 mm. */
-    private static String inWords(RuleChange change) {
+    static String inWords(RuleChange change) {
         String now = change.demandAfter().orElse("");
         String was = change.demandBefore().orElse("");
         return change.rule()

@@ -31,7 +31,8 @@ public final class ShippedLayers {
     }
 
     /**
-     * @param arguments the folder of the rule sets, and the folder of classes
+     * @param arguments the folder of the rule sets, the folder of classes, and the file for the
+     *     digest of all that is then in that
      * @throws RefusedRules if a rule set that should be shipped is no good, which ends the build
      */
     public static void main(String[] arguments) throws RefusedRules, IOException {
@@ -43,6 +44,7 @@ public final class ShippedLayers {
         }
         layers.write(Shipped.list(), layers.list.toString().getBytes(StandardCharsets.UTF_8));
         layers.sweep();
+        Files.writeString(Path.of(arguments[2]), ProgramDigest.of(Path.of(arguments[1])) + "\n");
     }
 
     private void add(Path folder, String name) throws RefusedRules, IOException {

@@ -82,7 +82,12 @@ class ShippedLayersTest {
         Files.createDirectories(rules.resolve("one"));
         Files.writeString(rules.resolve("one/rule-set.json"), RULE_SET);
         Files.writeString(rules.resolve("one/outlets.drl"), rule);
-        ShippedLayers.main(new String[] {rules.toString(), classes.toString()});
+        ShippedLayers.main(
+                new String[] {
+                    rules.toString(),
+                    classes.toString(),
+                    folder.resolve("program.sha256").toString()
+                });
         return files(classes);
     }
 

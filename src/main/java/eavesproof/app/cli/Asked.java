@@ -83,6 +83,15 @@ final class Asked {
         return things.get(0);
     }
 
+    /** The two things that a command is about. */
+    List<String> two(String called) throws WrongUse {
+        List<String> things = line.getArgList();
+        if (things.size() != 2) {
+            throw new WrongUse(called + " are two, and not " + things.size());
+        }
+        return List.copyOf(things);
+    }
+
     void nothingElse() throws WrongUse {
         if (!line.getArgList().isEmpty()) {
             throw new WrongUse("nothing is known to do with " + line.getArgList().get(0));

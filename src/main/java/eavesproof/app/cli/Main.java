@@ -35,13 +35,21 @@ public final class Main {
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
         Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
-        List<Command> commands =
-                List.of(
-                        new RecordCommand(),
-                        new CheckCommand(),
-                        new ReportCommand(new Passphrase(System.getenv())),
-                        new ProveCommand());
-        System.exit(new Main(commands, here).run(List.of(typed)));
+        System.exit(new Main(commands(), here).run(List.of(typed)));
+    }
+
+    /** All that can be asked, in the order in which the manual has it. */
+    static List<Command> commands() {
+        return List.of(
+                new RecordCommand(),
+                new CheckCommand(),
+                new ReportCommand(new Passphrase(System.getenv())),
+                new ProveCommand(),
+                new RulesListCommand(),
+                new RulesShowCommand(),
+                new RulesVerifyCommand(),
+                new RulesCompareCommand(),
+                new RulesAdaptCommand());
     }
 
     /** The one place where trouble ends. */
@@ -50,10 +58,10 @@ public final class Main {
         String usage = "eavesproof help tells what can be asked";
         try {
             String first = typed.isEmpty() ? "" : typed.get(0);
-            Optional<Command> named = named(first);
+            Optional<Command> named = named(typed);
             if (named.isPresent()) {
                 usage = Manual.usage(named.get());
-                return run(named.get(), typed.subList(1, typed.size()));
+                return run(named.get(), typed.subList(words(named.get()).size(), typed.size()));
             }
             here.show(answer(first, typed));
             return ALL_IS_WELL;
@@ -85,24 +93,35 @@ public final class Main {
                 return Program.nameAndVersion() + "\n";
             }
             case "help", "--help", "-h" -> {
-                return typed.size() > 1 ? manual.of(known(typed.get(1))) : manual.all();
+                List<String> about = typed.subList(1, typed.size());
+                return about.isEmpty()
+                        ? manual.all()
+                        : manual.of(named(about).orElseThrow(() -> noSuch(about)));
             }
-            default -> throw noSuch(first);
+            default -> throw noSuch(typed);
         }
     }
 
-    private Command known(String name) throws WrongUse {
-        return named(name).orElseThrow(() -> noSuch(name));
+    /** A command's name is a word or two, and stands first. */
+    private Optional<Command> named(List<String> typed) {
+        return commands.stream().filter(command -> startsWith(typed, words(command))).findFirst();
     }
 
-    private Optional<Command> named(String name) {
-        return commands.stream().filter(command -> command.name().equals(name)).findFirst();
+    private static boolean startsWith(List<String> typed, List<String> words) {
+        return typed.size() >= words.size() && typed.subList(0, words.size()).equals(words);
     }
 
-    private WrongUse noSuch(String name) {
+    private static List<String> words(Command command) {
+        return List.of(command.name().split(" ", -1));
+    }
+
+    private WrongUse noSuch(List<String> typed) {
+        boolean isFamily =
+                commands.stream().anyMatch(one -> one.name().startsWith(typed.get(0) + " "));
+        String asked = String.join(" ", typed.subList(0, isFamily ? Math.min(2, typed.size()) : 1));
         return new WrongUse(
                 "there is no command "
-                        + name
+                        + asked
                         + "; there are "
                         + commands.stream().map(Command::name).collect(Collectors.joining(", ")));
     }

@@ -26,7 +26,10 @@ final class RecordOnDisk {
     }
 
     static RecordOnDisk read(Asked asked) throws WrongUse, IOException {
-        String name = asked.one("JOB.json");
+        return read(asked.one("JOB.json"));
+    }
+
+    static RecordOnDisk read(String name) throws WrongUse, IOException {
         Path path = Asked.path(name);
         if (Files.isDirectory(path)) {
             throw new FileSystemException(name, null, "is a folder, and no record");

@@ -15,8 +15,14 @@ final class RulesText {
     private RulesText() {}
 
     static void write(Page page, Findings findings) {
-        Findings.RulesUsed rules = findings.rules();
-        page.gap().say(0, Look.STRONG, "HELD AGAINST");
+        held(page, "HELD AGAINST", findings.rules());
+        page.say(TEXT, Look.FAINT, "record " + findings.jobSha256());
+        page.say(TEXT, Look.FAINT, findings.engine());
+    }
+
+    /** The rules alone. */
+    static void held(Page page, String title, Findings.RulesUsed rules) {
+        page.gap().say(0, Look.STRONG, title);
         page.say(
                 TEXT,
                 UNDER,
@@ -28,8 +34,6 @@ final class RulesText {
                 .values()
                 .forEach(document -> page.say(TEXT, UNDER, Look.PLAIN, text(document)));
         page.say(TEXT, Look.FAINT, "rules  " + rules.sha256());
-        page.say(TEXT, Look.FAINT, "record " + findings.jobSha256());
-        page.say(TEXT, Look.FAINT, findings.engine());
     }
 
     private static String text(RuleSet.Document document) {

@@ -1,0 +1,147 @@
+package eavesproof.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eavesproof.app.Launcher.Answer;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rule sets looked at, verified, compared and begun, as somebody at a terminal does it. */
+class RulesIT {
+    private static final Path HOME = Launcher.distribution();
+    private static final String SAMPLE = HOME.resolve("samples/verandah-pvc.json").toString();
+
+    @TempDir Path elsewhere;
+    private Launcher eavesproof;
+
+    @BeforeEach
+    void callItFromAFolderOfItsOwn() {
+        eavesproof = Launcher.from(elsewhere);
+    }
+
+    @Test
+    void theListHasEveryShippedRuleSet() throws Exception {
+        Answer answer = eavesproof.ask("rules", "list");
+
+        assertEquals(0, answer.exit(), answer::err);
+        for (String name : RuleSets.names(HOME.resolve("rules"))) {
+            assertTrue(answer.out().lines().anyMatch(line -> line.startsWith(name + " ")), name);
+        }
+    }
+
+    @Test
+    void theSheetHasLimitSourceAndWhatIsNotChecked() throws Exception {
+        Answer answer = eavesproof.ask("rules", "show", "trade-practice");
+
+        assertEquals(0, answer.exit(), answer::err);
+        String text = answer.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("centre to centre: at most 500 mm"), text);
+        assertTrue(text.contains("gutter material is PVC-U"), text);
+        assertTrue(text.contains("Common practice of the trade"), text);
+        assertTrue(answer.out().contains("\nNOT CHECKED\n"), answer::out);
+        assertTrue(answer.out().contains("rules as shipped"), answer::out);
+        assertTrue(answer.out().lines().allMatch(line -> line.length() <= 80), answer::out);
+    }
+
+    @Test
+    void everyShippedRuleSetIsInOrder() throws Exception {
+        for (String name : RuleSets.names(HOME.resolve("rules"))) {
+            Answer answer = eavesproof.ask("rules", "verify", name);
+            assertEquals(0, answer.exit(), () -> answer.out() + answer.err());
+            assertTrue(answer.out().contains("All is well."), answer::out);
+        }
+    }
+
+    @Test
+    void anAdaptedRuleSetIsInOrderAndChangesNothingYet() throws Exception {
+        Path own = adapted();
+
+        assertEquals(0, eavesproof.ask("rules", "verify", "our-council").exit());
+        Answer compared = eavesproof.ask("rules", "compare", "trade-practice", own.toString());
+        assertEquals(0, compared.exit(), compared::err);
+        assertTrue(compared.out().contains("No difference"), compared::out);
+    }
+
+    @Test
+    void aChangedLimitIsShownWithTheVerdictsThatItChanges() throws Exception {
+        Path own = adapted();
+        edit(own.resolve("own.drl"), "500, \"mm\"", "450, \"mm\"");
+
+        Answer answer =
+                eavesproof.ask(
+                        "rules", "compare", "trade-practice", "our-council", "--job", SAMPLE);
+
+        assertEquals(0, answer.exit(), answer::err);
+        String text = answer.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("bracket centres: at most 450 mm, was at most 500 mm"), text);
+        assertTrue(text.contains("does not comply"), text);
+        assertTrue(text.contains("was complies"), text);
+    }
+
+    @Test
+    void anExampleThatComesOutOtherwiseIsNotWell() throws Exception {
+        Path own = adapted();
+        String job = Files.readString(Path.of(SAMPLE));
+        Files.createDirectory(own.resolve("examples"));
+        Files.writeString(
+                own.resolve("examples/one.json"),
+                "{\"title\": \"t\", \"job\": "
+                        + job
+                        + ", \"expect\": [{\"rule\": \"bracket centres\", \"subject\": {},"
+                        + " \"verdict\": \"does-not-comply\", \"why\": \"it does not\"}]}");
+
+        Answer answer = eavesproof.ask("rules", "verify", "our-council");
+
+        assertEquals(1, answer.exit(), answer::err);
+        assertTrue(answer.out().contains("examples/one.json"), answer::out);
+        assertFalse(answer.out().contains("All is well"), answer::out);
+    }
+
+    @Test
+    void aRuleSetThatCannotBeTakenIsNamedWithItsLine() throws Exception {
+        Path own = adapted();
+        edit(own.resolve("own.drl"), "BracketSpacing", "BracketSpacin");
+
+        Answer answer = eavesproof.ask("rules", "verify", "our-council");
+
+        assertEquals(65, answer.exit(), answer::out);
+        assertTrue(answer.err().contains("own.drl:"), answer::err);
+        assertEquals("", answer.out());
+    }
+
+    @Test
+    void whatIsThereAlreadyStaysAndWhatIsNotIsRefused() throws Exception {
+        adapted();
+        assertEquals(74, adapt("trade-practice", "our-council").exit());
+        assertEquals(65, adapt("atlantis", "another").exit());
+        assertEquals(65, adapt("trade-practice", "Not A Name").exit());
+        assertEquals(64, eavesproof.ask("rules", "shout").exit());
+        assertEquals(64, eavesproof.ask("rules").exit());
+        assertFalse(Files.exists(elsewhere.resolve("another")));
+    }
+
+    private Path adapted() throws Exception {
+        Answer answer = adapt("trade-practice", "our-council", "--replace", "bracket centres");
+        assertEquals(0, answer.exit(), answer::err);
+        return elsewhere.resolve("our-council");
+    }
+
+    private Answer adapt(String base, String folder, String... more) throws Exception {
+        String[] typed = new String[5 + more.length];
+        System.arraycopy(new String[] {"rules", "adapt", base, "-o", folder}, 0, typed, 0, 5);
+        System.arraycopy(more, 0, typed, 5, more.length);
+        return eavesproof.ask(typed);
+    }
+
+    private static void edit(Path file, String old, String now) throws IOException {
+        String text = Files.readString(file);
+        assertTrue(text.contains(old), text);
+        Files.writeString(file, text.replace(old, now));
+    }
+}
