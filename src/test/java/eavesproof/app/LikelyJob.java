@@ -138,7 +138,8 @@ final class LikelyJob {
         }
         double area = (first + second) / 1000 * (once() ? 9 : 1.5);
         catchments.add(new Job.Catchment("c" + r, id, area, 20.0, "steel", List.of(), null));
-        return new Run(id, null, "g", straights, null, null);
+        Run.Fitted fitted = new Run.Fitted(once() ? -15.0 : 18.0, "shade", "2026-05-04");
+        return new Run(id, null, "g", straights, fitted, null);
     }
 
     private Straight straight(
@@ -159,16 +160,23 @@ final class LikelyJob {
                 id,
                 length,
                 null,
-                new Run.End(firstOne ? "stop end" : "corner", null),
-                new Run.End(lastOne ? "stop end" : "corner", null),
+                end(firstOne),
+                end(lastOne),
                 readings(begins, length, outletAlong, slopeMmPerMm, setUp),
                 brackets(id, length, outlet, joints),
                 List.of(),
                 joints,
                 zones(id, joints),
                 List.of(new Run.CrossTilt(length / 2, 3.0)),
-                new Run.Fascia(0.0, length, null, null, Said.nothing(), null),
+                new Run.Fascia(
+                        0.0, length, null, null, once() ? Said.nothing() : said("yes"), null),
                 null);
+    }
+
+    private Run.End end(boolean stops) {
+        return stops
+                ? new Run.End("stop end", once() ? 5.0 : 200.0)
+                : new Run.End("corner", null);
     }
 
     private void outlet(String on, double station) {
@@ -204,8 +212,8 @@ final class LikelyJob {
                             at,
                             null,
                             null,
-                            null,
-                            null,
+                            expansion ? (once() ? 2.0 : 25.0) : null,
+                            expansion ? 60.0 : null,
                             "no"));
         }
         return joints;
@@ -268,7 +276,7 @@ final class LikelyJob {
                                 4,
                                 wrong() ? "zinc-plated steel" : "stainless steel",
                                 null,
-                                null));
+                                wrong() ? 15.0 : 30.0));
             }
         }
         return brackets;

@@ -18,7 +18,7 @@ final class LikelyParts {
                 jointing,
                 new Gutter.Profile("half-round", 125.0, 62.0, null, 68.0, 62.0, null),
                 new Said<>(5900.0, "told", "the maker", "data sheet"),
-                Said.nothing(),
+                new Said<>(900.0, "told", "the maker", "data sheet"),
                 null,
                 null,
                 null,

@@ -141,7 +141,7 @@ class ProveReportTest {
 
     @Test
     void otherWordsOnThePaperAreTold() throws Exception {
-        cheat("does not comply", "complies", "and the data give \"");
+        cheat("Does not comply", "Complies", "and the data give \"");
     }
 
     @Test

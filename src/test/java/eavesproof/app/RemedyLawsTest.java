@@ -72,8 +72,6 @@ class RemedyLawsTest {
                     faults++;
                     Remedy remedy = remedies.of(ruling).orElseThrow();
                     changes += remedy instanceof Remedy.Change ? 1 : 0;
-                    if (remedy instanceof Remedy.Advice)
-                        System.err.println(seed + " " + ruling.rule() + ": " + remedy.words());
                 }
             }
         }

@@ -242,6 +242,6 @@ class ReportJobTest {
     }
 
     private static String words(String text) {
-        return text.replaceAll("\\s+", " ");
+        return text.replaceAll("-\\R", "-").replaceAll("\\s+", " ");
     }
 }
