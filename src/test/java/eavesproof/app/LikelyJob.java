@@ -174,9 +174,7 @@ final class LikelyJob {
     }
 
     private Run.End end(boolean stops) {
-        return stops
-                ? new Run.End("stop end", once() ? 5.0 : 200.0)
-                : new Run.End("corner", null);
+        return stops ? new Run.End("stop end", once() ? 5.0 : 200.0) : new Run.End("corner", null);
     }
 
     private void outlet(String on, double station) {
