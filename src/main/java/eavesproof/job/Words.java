@@ -25,8 +25,9 @@ public final class Words {
                     "string",
                     "bar level");
     public static final List<String> TAPE_CLASSES = List.of("I", "II", "III");
+    public static final String SOLE = "sole";
     public static final List<String> SURFACES =
-            List.of("sole", "bracket seat", "front bead", "back edge");
+            List.of(SOLE, "bracket seat", "front bead", "back edge");
 
     public static final List<String> GUTTER_KINDS = List.of("eaves", "box", "valley", "concealed");
     public static final String PLASTIC = "plastic";

@@ -42,12 +42,20 @@ record AsBuilt(List<Sole> soles, Working working) {
                         .filter(level -> level.alongMm() >= 0 && level.alongMm() <= lengthMm)
                         .toList();
         if (all.isEmpty()) {
-            return Found.missing("the levels of run " + trough.id() + " are not recorded");
+            return Found.missing(
+                    levels.lost().stream()
+                            .map(LostReading::why)
+                            .findFirst()
+                            .orElse("the levels of run " + trough.id() + " are not recorded"));
         }
         for (String surface : Words.SURFACES) {
             for (Map<Double, List<Double>> read : byDatum(levels, all, surface)) {
                 if (reaches(List.copyOf(read.keySet()), lengthMm)) {
-                    return Found.of(of(surface, read, lengthMm));
+                    return levels.lost().stream()
+                            .filter(it -> it.mayBeOf(surface))
+                            .findFirst()
+                            .<Found<AsBuilt>>map(it -> Found.missing(it.why()))
+                            .orElseGet(() -> Found.of(of(surface, read, lengthMm)));
                 }
             }
         }

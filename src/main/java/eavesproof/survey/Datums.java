@@ -11,7 +11,8 @@ import java.util.TreeMap;
 /**
  * Which set-ups can be joined, and what is added to a reading of each to bring it to one datum. Two
  * set-ups are joined by readings that both took of one point: the offset is the difference of the
- * two, the mean of the differences where there are several such points.
+ * two, the mean of the differences where there are several such points. Where these contradict each
+ * other the two are not joined.
  */
 final class Datums {
     /** By the word of the tie, then by set-up: every reading of that point. */
@@ -89,7 +90,8 @@ final class Datums {
             for (Map.Entry<String, List<Uncertain>> step :
                     steps.getOrDefault(here, Map.of()).entrySet()) {
                 String there = step.getKey();
-                if (roots.putIfAbsent(there, root) == null) {
+                if (Repeats.contradiction(step.getValue()).isEmpty()
+                        && roots.putIfAbsent(there, root) == null) {
                     offsets.put(there, toRoot(here, mean(step.getValue())));
                     next.add(there);
                 }

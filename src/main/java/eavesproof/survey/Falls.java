@@ -44,17 +44,21 @@ final class Falls {
             Optional<Pair> pair =
                     best(read, of, Level::setUp).or(() -> best(read, of, levels::datum));
             if (pair.isPresent()) {
-                known(reach, pair.get());
+                read.lostBeyond(pair.get().high(), pair.get().low())
+                        .ifPresentOrElse(why -> gap(reach, why), () -> known(reach, pair.get()));
                 return;
             }
         }
+        gap(
+                reach,
+                read.lost(Words.SURFACES)
+                        .or(() -> read.whyNotWhole(read.all()))
+                        .orElse(reach.text() + NOT_COMPARABLE));
+    }
+
+    private void gap(Reach reach, String why) {
         reach.shownOn(trough, answers)
-                .gap(
-                        Facts.ReachFall.class,
-                        read.whyNotWhole(read.all()).orElse(reach.text() + NOT_COMPARABLE),
-                        trough.id(),
-                        reach.outlet().id(),
-                        reach.side());
+                .gap(Facts.ReachFall.class, why, trough.id(), reach.outlet().id(), reach.side());
     }
 
     /** The pair that lies farthest apart of those that can be compared with each other. */

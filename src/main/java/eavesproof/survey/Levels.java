@@ -2,6 +2,7 @@ package eavesproof.survey;
 
 import eavesproof.job.Instrument.SetUp;
 import eavesproof.job.Run.Reading;
+import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +24,12 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Each reading has two kinds of error: its own, and that of the level line over the distance
  * from where the instrument stood. Repeats at one place are averaged: their own errors become
- * smaller by it, and that of the level line does not (JCGM 100:2008 4.2.3 and 5.2.4).
+ * smaller by it as far as they agree ({@link Repeats}), and that of the level line does not (JCGM
+ * 100:2008 5.2.4).
+ *
+ * <p>Readings that cannot be used are kept as lost: of those that do not say where, of what or from
+ * which set-up they were taken; of a sole that was not clean; and of repeats that contradict each
+ * other.
  */
 final class Levels {
     /**
@@ -44,16 +51,24 @@ final class Levels {
     private final NavigableMap<Position, List<Level>> byPlace = new TreeMap<>();
     private final Map<Integer, Datums> datums = new HashMap<>();
     private final Map<String, Integer> indexes = new HashMap<>();
+    private final List<LostReading> lost = new ArrayList<>();
 
     Levels(Trough trough) {
         this.trough = trough;
         for (int i = 0; i < trough.straights().size(); i++) {
             indexes.putIfAbsent(trough.straight(i).id(), i);
         }
+        Map<Key, List<Read>> repeats = new TreeMap<>();
         for (int i = 0; i < trough.straights().size(); i++) {
-            read(i);
+            read(i, repeats);
         }
         datums.values().forEach(Datums::join);
+        put(repeats);
+    }
+
+    /** Readings that were taken and cannot be used. */
+    List<LostReading> lost() {
+        return lost;
     }
 
     /** From one place to another, both included, from left to right. */
@@ -92,37 +107,82 @@ final class Levels {
         return datums.computeIfAbsent(trough.island(index), island -> new Datums());
     }
 
-    private void read(int index) {
+    /**
+     * @param own error of the reading
+     * @param line the level line's error at its place, the same for all repeats
+     */
+    private record Read(Uncertain own, Uncertain line) {}
+
+    private void read(int index, Map<Key, List<Read>> repeats) {
         List<Reading> readings = trough.straight(index).readings();
-        Map<Key, List<Uncertain>> repeats = new TreeMap<>();
+        int nth = 0;
         for (Reading reading : readings == null ? List.<Reading>of() : readings) {
+            nth++;
             Double station = reading.stationMm();
             Double below = reading.belowMm();
             String surface = reading.surface();
             String setUp = reading.setUp();
-            if (station == null || below == null || surface == null || setUp == null) {
+            Optional<String> unusable = unusable(reading, index, nth);
+            if (unusable.isPresent()
+                    || station == null
+                    || below == null
+                    || surface == null
+                    || setUp == null) {
+                lose(index, station, surface, unusable.orElse(""));
                 continue;
             }
             Key key = new Key(new Position(index, station), surface, setUp);
-            List<Uncertain> others = repeats.computeIfAbsent(key, it -> new ArrayList<>());
-            Uncertain level = level(key, others.size() + 1, below, reading.measuredWith());
-            others.add(level);
+            List<Read> others = repeats.computeIfAbsent(key, it -> new ArrayList<>());
+            Read read = level(key, others.size() + 1, below, reading.measuredWith());
+            others.add(read);
             String tie = reading.tie();
             if (tie != null) {
-                datumsAt(index).tie(tie, setUp, level);
+                datumsAt(index).tie(tie, setUp, read.own().plus(read.line()));
             }
         }
-        repeats.forEach(this::put);
     }
 
-    private Uncertain level(Key key, int nth, double belowMm, @Nullable String with) {
+    private void lose(int index, @Nullable Double station, @Nullable String surface, String why) {
+        Optional<Position> at = Optional.ofNullable(station).map(mm -> new Position(index, mm));
+        lost.add(new LostReading(index, at, surface, why));
+    }
+
+    private Optional<String> unusable(Reading reading, int index, int nth) {
+        String of = " of reading " + nth + " of straight " + trough.straight(index).id();
+        String setUp = reading.setUp();
+        if (reading.stationMm() == null) {
+            return Optional.of("the station" + of + " is not recorded");
+        } else if (reading.surface() == null) {
+            return Optional.of("the surface" + of + " is not recorded");
+        } else if (setUp == null) {
+            return Optional.of("the set-up" + of + " is not recorded");
+        } else if (reading.belowMm() == null) {
+            return Optional.of("the level" + of + " is not recorded");
+        }
+        return Words.SOLE.equals(reading.surface()) ? dirty(setUp) : Optional.empty();
+    }
+
+    /** What lies in a gutter hides its sole. */
+    private Optional<String> dirty(String setUp) {
+        String clean = trough.instruments().setUp(setUp).map(SetUp::clean).orElse(null);
+        if (Words.YES.equals(clean)) {
+            return Optional.empty();
+        }
+        String what = "whether the gutter was clean and empty at set-up " + setUp;
+        return Optional.of(
+                Words.NO.equals(clean)
+                        ? "the gutter was not clean and empty at set-up " + setUp
+                        : what + " is not recorded");
+    }
+
+    private Read level(Key key, int nth, double belowMm, @Nullable String with) {
         String straight = trough.straight(key.at().straight()).id();
         String name = (nth == 1 ? "reading of " : "reading " + nth + " of ") + text(key);
         double along = trough.along(key.at());
         double stood = stand(key.setUp(), key.at().straight()).orElse(0);
-        return trough.instruments()
-                .read(belowMm, name, with, "the readings on " + straight)
-                .plus(trough.instruments().levelLine(key.setUp(), along - stood));
+        return new Read(
+                trough.instruments().read(belowMm, name, with, "the readings on " + straight),
+                trough.instruments().levelLine(key.setUp(), along - stood));
     }
 
     private String text(Key key) {
@@ -135,20 +195,42 @@ final class Levels {
         return Decimals.plain(mm, Unit.MM.decimals());
     }
 
-    private void put(Key key, List<Uncertain> readings) {
+    private void put(Map<Key, List<Read>> repeats) {
+        Map<String, Repeats> pools = new HashMap<>();
+        repeats.forEach(
+                (key, reads) -> {
+                    List<Uncertain> own = reads.stream().map(Read::own).toList();
+                    Repeats.contradiction(own)
+                            .ifPresentOrElse(
+                                    why -> contradict(key, why),
+                                    () ->
+                                            pools.computeIfAbsent(key.setUp(), it -> new Repeats())
+                                                    .pool(own));
+                });
+        repeats.forEach(
+                (key, reads) -> {
+                    List<Uncertain> own = reads.stream().map(Read::own).toList();
+                    Repeats pool = pools.get(key.setUp());
+                    if (pool != null && Repeats.contradiction(own).isEmpty()) {
+                        put(key, pool.mean(own).plus(reads.get(0).line()));
+                    }
+                });
+    }
+
+    private void contradict(Key key, String why) {
+        String what = "the readings of " + text(key) + " contradict each other: " + why;
+        lose(key.at().straight(), key.at().stationMm(), key.surface(), what);
+    }
+
+    private void put(Key key, Uncertain below) {
         int index = key.at().straight();
         double mm = key.at().stationMm();
         String name = "reading of " + text(key);
         Uncertain station = trough.read(index, mm, "station of readings at " + number(mm));
         Spot spot = new Spot(name, name, index, station);
+        double along = trough.along(key.at());
         byPlace.computeIfAbsent(key.at(), it -> new ArrayList<>())
-                .add(
-                        new Level(
-                                spot,
-                                trough.along(key.at()),
-                                key.surface(),
-                                key.setUp(),
-                                Datums.mean(readings)));
+                .add(new Level(spot, along, key.surface(), key.setUp(), below));
     }
 
     /**

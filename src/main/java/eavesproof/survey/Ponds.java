@@ -32,46 +32,11 @@ final class Ponds {
     }
 
     /**
-     * The lowest place behind a sill; or where nothing lies lower than what is nearer to the
-     * outlet, the two that come nearest to it.
-     */
-    private record Dip(SoleProfile profile, Point sill, Point low, double mm) {
-        static Optional<Dip> deepest(SoleProfile profile) {
-            List<Point> points = profile.points();
-            Dip deepest = null;
-            Point sill = null;
-            for (Point point : points) {
-                if (sill != null) {
-                    double mm = point.belowMm() - sill.belowMm();
-                    if (deepest == null || mm > deepest.mm()) {
-                        deepest = new Dip(profile, sill, point, mm);
-                    }
-                }
-                sill = sill == null || point.belowMm() < sill.belowMm() ? point : sill;
-            }
-            return Optional.ofNullable(deepest);
-        }
-
-        boolean holdsWater() {
-            return mm > ReachLevels.ROUNDING_MM;
-        }
-
-        /** As deep as the readings have it, and never less than nothing. */
-        Uncertain depth() {
-            Uncertain deeper = low.below().minus(sill.below());
-            return new Uncertain(Math.max(0, mm), deeper.sources(), deeper.unstated());
-        }
-    }
-
-    /**
      * @param only whether the run has no other reach
      */
     void answer(ReachLevels read, boolean only) {
         List<SoleProfile> profiles = SoleProfile.of(read, levels);
-        Optional<Dip> dip =
-                profiles.stream()
-                        .flatMap(profile -> Dip.deepest(profile).stream())
-                        .max(Comparator.comparingDouble(Dip::mm));
+        Optional<Dip> dip = Dip.deepest(profiles);
         List<WaterTests.Seen> stood = tests.stoodIn(read);
         Optional<String> ran = only ? tests.ranThrough() : Optional.empty();
         Optional<String> doubt =
@@ -82,7 +47,7 @@ final class Ponds {
         if (doubt.isPresent()) {
             gap(read, doubt.get() + dip.map(Ponds::foundAllTheSame).orElse(""));
         } else {
-            known(read, dip, stood);
+            known(read, profiles, dip, stood);
         }
     }
 
@@ -93,8 +58,12 @@ final class Ponds {
     }
 
     private static Optional<String> notWhole(ReachLevels read, List<SoleProfile> profiles) {
+        Optional<String> lost = read.lost(SoleProfile.SURFACES);
+        if (lost.isPresent()) {
+            return lost;
+        }
         if (profiles.stream().anyMatch(SoleProfile::isWhole)) {
-            return Optional.empty();
+            return SoleProfile.untied(profiles);
         }
         return profiles.stream()
                 .max(Comparator.comparingInt(it -> it.points().size()))
@@ -121,19 +90,24 @@ final class Ponds {
                         + ", nearer to the outlet";
     }
 
-    private void known(ReachLevels read, Optional<Dip> dip, List<WaterTests.Seen> stood) {
+    private void known(
+            ReachLevels read,
+            List<SoleProfile> profiles,
+            Optional<Dip> dip,
+            List<WaterTests.Seen> stood) {
         List<Working> workings = new ArrayList<>();
         dip.ifPresent(it -> readings(read, it, workings));
         Uncertain byReadings =
                 dip.filter(it -> it.holdsWater() || it.profile().isWhole())
-                        .map(Dip::depth)
+                        .map(it -> it.depth(profiles))
                         .orElseGet(WaterTests::nothingSeen);
-        Uncertain depth = byReadings;
+        Worst worst = new Worst().add(byReadings);
         for (WaterTests.Seen seen : stood) {
             Uncertain stoodMm = ((Found.Value<Uncertain>) seen.depth()).value();
             workings.add(Answers.working("stood after " + seen.text(), stoodMm, Unit.MM, "seen"));
-            depth = stoodMm.value() > depth.value() ? stoodMm : depth;
+            worst.add(stoodMm);
         }
+        Uncertain depth = worst.get();
         if (stood.isEmpty()) {
             tests.texts().forEach(it -> workings.add(new Working(it, "nothing", "what stood")));
         }

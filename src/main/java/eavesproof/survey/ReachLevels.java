@@ -24,6 +24,7 @@ final class ReachLevels {
     private final Position from;
     private final Position to;
     private final List<Level> all;
+    private final List<LostReading> lost;
 
     ReachLevels(Trough trough, Levels levels, Reach reach) {
         this.trough = trough;
@@ -35,6 +36,38 @@ final class ReachLevels {
         from = reach.left() ? high : end;
         to = reach.left() ? end : high;
         all = levels.between(from, to);
+        lost =
+                levels.lost().stream()
+                        .filter(
+                                it ->
+                                        it.at()
+                                                .map(at -> touches(at, at))
+                                                .orElseGet(() -> touches(it.straight())))
+                        .toList();
+    }
+
+    /** Why some reading of one of these surfaces here cannot be used. */
+    Optional<String> lost(List<String> surfaces) {
+        return lost.stream()
+                .filter(it -> surfaces.stream().anyMatch(it::mayBeOf))
+                .map(LostReading::why)
+                .findFirst();
+    }
+
+    /** The same of those that may lie no nearer to the middle than two readings. */
+    Optional<String> lostBeyond(Level high, Level low) {
+        return lost.stream()
+                .filter(it -> it.mayBeOf(high.surface()))
+                .filter(it -> it.at().map(at -> !isBetween(at, high, low)).orElse(true))
+                .map(LostReading::why)
+                .findFirst();
+    }
+
+    private boolean isBetween(Position at, Level high, Level low) {
+        double along = trough.along(at);
+        double left = Math.min(high.alongMm(), low.alongMm());
+        double right = Math.max(high.alongMm(), low.alongMm());
+        return left < along && along < right;
     }
 
     Reach reach() {
@@ -143,7 +176,7 @@ final class ReachLevels {
                 return "the readings of straight " + straight.id() + " are not recorded";
             }
         }
-        return reach.text() + " has no reading that names its station, surface and set-up";
+        return lost.isEmpty() ? reach.text() + " has no reading" : lost.get(0).why();
     }
 
     private double along(Trough.Spot spot) {

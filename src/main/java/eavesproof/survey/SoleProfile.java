@@ -18,10 +18,11 @@ import java.util.TreeMap;
 /**
  * How the sole of a reach lies, as it was read from set-ups that can be compared with each other.
  *
+ * @param datum of the set-ups
  * @param points from the outlet to the high end
  * @param doubt why readings of this profile do not show the whole reach; empty where they do
  */
-record SoleProfile(String surface, List<Point> points, Optional<String> doubt) {
+record SoleProfile(String surface, String datum, List<Point> points, Optional<String> doubt) {
     /**
      * Our choice: a pond cannot hide between readings that lie no further apart than two of the
      * widest spacings of brackets that guidance knows for a metal gutter (750 mm, New Zealand
@@ -30,7 +31,7 @@ record SoleProfile(String surface, List<Point> points, Optional<String> doubt) {
     static final double APART_MM = 1500;
 
     /** What stands for the sole: the gutter lies on the seats of its brackets. */
-    private static final List<String> SURFACES = Words.SURFACES.subList(0, 2);
+    static final List<String> SURFACES = Words.SURFACES.subList(0, 2);
 
     /**
      * @param text "2400 mm on a1"
@@ -84,11 +85,13 @@ record SoleProfile(String surface, List<Point> points, Optional<String> doubt) {
                 byDatum.computeIfAbsent(levels.datum(level), it -> new ArrayList<>()).add(level);
             }
         }
-        return byDatum.values().stream().map(group -> of(read, levels, surface, group)).toList();
+        return byDatum.entrySet().stream()
+                .map(group -> of(read, levels, surface, group.getKey(), group.getValue()))
+                .toList();
     }
 
     private static SoleProfile of(
-            ReachLevels read, Levels levels, String surface, List<Level> group) {
+            ReachLevels read, Levels levels, String surface, String datum, List<Level> group) {
         Optional<Level> low = read.atOutlet(group);
         Map<Position, List<Level>> byPlace = new TreeMap<>();
         for (Level level : group) {
@@ -102,8 +105,52 @@ record SoleProfile(String surface, List<Point> points, Optional<String> doubt) {
         if (read.reach().left()) {
             Collections.reverse(points);
         }
-        SoleProfile asRead = new SoleProfile(surface, points, Optional.empty());
-        return new SoleProfile(surface, points, asRead.whyNotWhole(read, group));
+        SoleProfile asRead = new SoleProfile(surface, datum, points, Optional.empty());
+        Optional<String> doubt =
+                contradiction(read, levels, byPlace).or(() -> asRead.whyNotWhole(read, group));
+        return new SoleProfile(surface, datum, points, doubt);
+    }
+
+    /** What two set-ups that are joined by ties say differently of one place. */
+    private static Optional<String> contradiction(
+            ReachLevels read, Levels levels, Map<Position, List<Level>> byPlace) {
+        return byPlace.entrySet().stream()
+                .flatMap(
+                        at ->
+                                Repeats.contradiction(
+                                                at.getValue().stream()
+                                                        .map(levels::belowDatum)
+                                                        .toList())
+                                        .stream()
+                                        .map(
+                                                why ->
+                                                        "the set-ups contradict each other at "
+                                                                + read.text(at.getKey())
+                                                                + ": "
+                                                                + why))
+                .findFirst();
+    }
+
+    /**
+     * Why readings of the sole say nothing although others show the whole reach: nobody can hold
+     * them against those, and one of them may lie in a hollow.
+     */
+    static Optional<String> untied(List<SoleProfile> profiles) {
+        return profiles.stream()
+                .filter(it -> !it.isWhole() && !it.points().isEmpty())
+                .filter(
+                        it ->
+                                profiles.stream()
+                                        .filter(SoleProfile::isWhole)
+                                        .noneMatch(whole -> whole.datum().equals(it.datum())))
+                .map(
+                        it ->
+                                "the "
+                                        + it.surface()
+                                        + " at "
+                                        + it.points().get(0).text()
+                                        + " was read by a set-up that no tie joins to the others")
+                .findFirst();
     }
 
     private static Point point(ReachLevels read, Levels levels, Position place, List<Level> here) {

@@ -40,12 +40,19 @@ final class LikelyParts {
                         "no",
                         exact ? halfWidthMm : null,
                         null,
-                        null,
+                        exact ? halfWidthMm : 1.0,
                         null));
         instruments.put(
                 "laser",
                 new Instrument(
-                        "laser", "laser", null, null, halfWidthMm, exact ? 0.0 : 0.02, null, null));
+                        "laser",
+                        "laser",
+                        null,
+                        null,
+                        halfWidthMm,
+                        exact ? 0.0 : 0.02,
+                        halfWidthMm,
+                        null));
         return instruments;
     }
 }

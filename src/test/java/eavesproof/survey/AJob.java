@@ -12,10 +12,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A job for tests: run a with one straight a1, everything measured with a tape of class II that is
- * not read from its hook, levels read from set-up s1 with an exact datum.
+ * A job for tests, every instrument read so finely that its step counts for nothing: run a with one
+ * straight a1, everything measured with a tape of class II that is not read from its hook, levels
+ * read from set-up s1 with an exact datum.
  */
 final class AJob {
+    private static final double FINE = 1e-9;
+
     final AStraight a1 = new AStraight("a1");
     List<AStraight> straights = new ArrayList<>(List.of(a1));
     List<WayPart> way = new ArrayList<>();
@@ -34,14 +37,14 @@ final class AJob {
         tape("II", "no");
         instruments.put(
                 "still water",
-                new Instrument("still water", "water level", null, null, null, 0.0, null, null));
+                new Instrument("still water", "water level", null, null, null, 0.0, FINE, null));
         setUp("s1", "still water", null, null);
     }
 
     AJob tape(String tapeClass, String fromHook) {
         instruments.put(
                 "tape",
-                new Instrument("tape", "tape", tapeClass, fromHook, null, null, null, null));
+                new Instrument("tape", "tape", tapeClass, fromHook, null, null, FINE, null));
         return this;
     }
 
@@ -49,12 +52,18 @@ final class AJob {
     AJob laser(Double accuracyMmPerM) {
         instruments.put(
                 "laser",
-                new Instrument("laser", "laser", null, null, null, accuracyMmPerM, null, null));
+                new Instrument("laser", "laser", null, null, null, accuracyMmPerM, FINE, null));
         return this;
     }
 
     AJob setUp(String id, String instrument, String on, Double stationMm) {
         setUps.put(id, new Instrument.SetUp(id, instrument, on, stationMm, "yes"));
+        return this;
+    }
+
+    AJob foundClean(String id, String clean) {
+        Instrument.SetUp as = setUps.get(id);
+        setUps.put(id, new Instrument.SetUp(id, as.instrument(), as.on(), as.stationMm(), clean));
         return this;
     }
 

@@ -116,11 +116,81 @@ class FallsTest {
         eightMetres();
         job.a1.reading(0, 200).reading(8000, 208);
         double once = fall(job).standardUncertainty();
-        job.a1.reading(0, 202).reading(8000, 210);
+        job.a1.reading(0, 200).reading(8000, 208);
         Uncertain twice = fall(job);
         assertEquals(1.0, twice.value(), 1e-12);
         // Only the readings become surer, not their stations: hence a little more than 1 / sqrt 2.
         assertEquals(once / Math.sqrt(2), twice.standardUncertainty(), once * 0.01);
+    }
+
+    /**
+     * Two pairs 0.4 mm apart: each adds 0.08 to the squares, so s = sqrt(0.16 / 2) = 0.283 with two
+     * degrees of freedom, and 4.53 / 2 times that (JCGM 100 table G.2) is more than the 0.289 mm of
+     * a single reading: nothing was gained by reading twice.
+     */
+    @Test
+    void repeatsThatScatterAreNoSurerThanOneReading() {
+        eightMetres();
+        job.a1.reading(0, 200).reading(8000, 208);
+        double once = fall(job).standardUncertainty();
+        job.a1.reading(0, 200.4).reading(8000, 208.4);
+        assertEquals(once, fall(job).standardUncertainty(), once * 1e-6);
+    }
+
+    /** Each within 0.5 mm of the truth, two readings lie no more than 1 mm apart. */
+    @Test
+    void repeatsThatContradictEachOtherAreAGapAndNoMean() {
+        eightMetres();
+        job.a1.reading(0, 200).reading(8000, 208).reading(8000, 218);
+        assertEquals(
+                List.of(
+                        "a o1 left: the readings of sole at 8000 on a1 from s1 contradict each other:"
+                                + " 10 mm apart, and what they were read with explains 1.2 mm"),
+                job.survey().gaps(Facts.ReachFall.class));
+    }
+
+    @Test
+    void aReadingNextToTheOutletWithoutItsSetUpMayBeTheLowestOne() {
+        eightMetres();
+        job.a1.reading(0, 200).reading(7800, 208).reading(7890.0, "sole", 190.0, null, null);
+        assertEquals(
+                List.of("a o1 left: the set-up of reading 3 of straight a1 is not recorded"),
+                job.survey().gaps(Facts.ReachFall.class));
+    }
+
+    @Test
+    void aReadingInTheMiddleWithoutItsLevelSaysNothingOfTheEnds() {
+        eightMetres();
+        job.a1.reading(0, 200).reading(8000, 208).reading(4000.0, "sole", null, "s1", null);
+        assertEquals(1.0, fall(job).value(), 1e-12);
+    }
+
+    @Test
+    void aSoleThatWasNotCleanWasNotRead() {
+        eightMetres().foundClean("s1", "no");
+        job.a1.reading(0, 200).reading(8000, 208);
+        assertEquals(
+                List.of("a o1 left: the gutter was not clean and empty at set-up s1"),
+                job.survey().gaps(Facts.ReachFall.class));
+        job.foundClean("s1", null);
+        assertEquals(
+                List.of(
+                        "a o1 left: whether the gutter was clean and empty at set-up s1 is not"
+                                + " recorded"),
+                job.survey().gaps(Facts.ReachFall.class));
+    }
+
+    @Test
+    void tiesThatContradictEachOtherJoinNothing() {
+        eightMetres().setUp("s2", "still water", null, null);
+        job.a1
+                .reading(0, 200)
+                .reading(4000.0, "sole", 204.0, "s1", "peg")
+                .reading(4000.0, "sole", 254.0, "s2", "peg")
+                .reading(6000.0, "sole", 206.0, "s1", "nail")
+                .reading(6000.0, "sole", 266.0, "s2", "nail")
+                .reading(8000.0, "sole", 258.0, "s2", null);
+        assertEquals(1, job.survey().gaps(Facts.ReachFall.class).size());
     }
 
     @Test

@@ -32,7 +32,7 @@ class InstrumentsTest {
     /** JCGM 100 4.4.5: a rectangle from 96 to 104 has u 2.3 [2.3094]. Published. */
     @Test
     void aStatedAccuracyIsTheHalfWidthOfARectangle() {
-        only(4.0, null);
+        only(4.0, 1e-9);
         assertEquals(2.3, read(100).standardUncertainty(), 0.05);
     }
 
@@ -75,6 +75,26 @@ class InstrumentsTest {
         assertEquals(0.29, read.sources().get("length, smallest step"), 0.005);
     }
 
+    /** Common practice: a rule or tape is divided by 1 mm; half of a staff's 10 mm is read. */
+    @ParameterizedTest
+    @CsvSource({"tape, 1", "rule, 1", "staff, 5", "water level, 2"})
+    void aSmallestStepThatIsNotRecordedIsTheCoarsestInUse(String kind, double step) {
+        job.instruments.put(
+                "tape", new Instrument("tape", kind, null, null, 1.0, null, null, null));
+        assertEquals(step / Math.sqrt(12), read(100).sources().get("length, smallest step"), 1e-12);
+        assertEquals(
+                "measured with tape, its smallest step taken as " + (int) step + " mm",
+                new Instruments(job.build()).named(null));
+    }
+
+    @Test
+    void anInstrumentOfNobodyKnowsWhatKindShowsNothing() {
+        job.instruments.put("tape", new Instrument("tape", null, "II", null, 1.0, null, 1.0, null));
+        assertEquals(
+                "[what kind of instrument tape is is not recorded]",
+                read(100).unstated().toString());
+    }
+
     @Test
     void withNothingStatedTheUncertaintyIsNotZeroButUnstated() {
         only(null, 1.0);
@@ -91,7 +111,7 @@ class InstrumentsTest {
     @Test
     void aStraightMayNameAnInstrumentOfItsOwn() {
         job.instruments.put(
-                "rule", new Instrument("rule", "rule", null, null, 0.1, null, null, null));
+                "rule", new Instrument("rule", "rule", null, null, 0.1, null, 1e-9, null));
         job.a1.measuredWith = "rule";
         Uncertain length = job.survey().value(new Facts.StraightLength("a", "a1", 10_000));
         assertEquals(0.1 / Math.sqrt(3), length.standardUncertainty(), 1e-12);

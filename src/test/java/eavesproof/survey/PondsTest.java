@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Gutter;
+import eavesproof.job.Instrument;
 import eavesproof.job.Job.Stood;
 import eavesproof.job.Run.End;
+import eavesproof.job.Run.Reading;
 import eavesproof.quantity.Uncertain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -127,6 +129,68 @@ class PondsTest {
         Seen seen = job.survey();
         Uncertain depth = seen.value(seen.fact(Facts.PondDepth.class));
         assertEquals(0.408, depth.standardUncertainty(), 0.0005);
+    }
+
+    /**
+     * 4 mm by two readings of 0.289 mm each, 4 +- 0.82; the level at 1200 mm is read with a rule of
+     * 3 mm, so that the 2.4 mm there may be 2.4 + 2 sqrt(1.732^2 + 0.289^2) = 5.9 mm. At least 3.18
+     * and at most 5.91: 4.55 +- 1.36.
+     */
+    @Test
+    void aShallowerPondThatIsLessSureMayBeTheDeepest() {
+        sixMetres(100, 101.2, 107.6, 103.6, 104.8, 106);
+        job.instruments.put(
+                "rough", new Instrument("rough", "rule", null, null, 3.0, null, 1e-9, null));
+        job.a1.readings.set(1, new Reading(1200.0, "sole", 106.0, "s1", "rough", null));
+        Seen seen = job.survey();
+        Uncertain depth = seen.value(seen.fact(Facts.PondDepth.class));
+        assertEquals(3.18, depth.value() - depth.expandedUncertainty(), 0.01);
+        assertEquals(5.91, depth.value() + depth.expandedUncertainty(), 0.01);
+    }
+
+    @Test
+    void aReadingThatDoesNotSayWhereItWasTakenMayHaveBeenOfAHollow() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106);
+        job.a1.reading(null, "sole", 120.0, "s1", null);
+        assertEquals(
+                List.of("a o1 left: the station of reading 7 of straight a1 is not recorded"),
+                gaps());
+    }
+
+    @Test
+    void aReadingOfTheFrontBeadSaysNothingOfHollowsWithOrWithoutItsStation() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106);
+        job.a1.reading(null, "front bead", 120.0, "s1", null);
+        assertEquals(0, depth());
+    }
+
+    @Test
+    void aHollowReadFromASetUpThatNoTieJoinsIsNotPassedOver() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106).setUp("s2", "still water", null, null);
+        job.a1.reading(3000.0, "sole", 80.0, "s2", null);
+        assertEquals(
+                List.of(
+                        "a o1 left: the sole at 3000 mm on a1 was read by a set-up that no tie joins"
+                                + " to the others"),
+                gaps());
+    }
+
+    @Test
+    void setUpsThatContradictEachOtherAtOnePlaceDoNotShowIt() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106).setUp("s2", "still water", null, null);
+        job.a1
+                .reading(3600.0, "sole", 103.6, "s1", "peg")
+                .reading(3600.0, "sole", 53.6, "s2", "peg")
+                .reading(2400.0, "sole", 62.4, "s2", null);
+        assertTrue(
+                gaps().get(0).contains("the set-ups contradict each other at 2400 mm on a1"),
+                () -> gaps().toString());
+    }
+
+    @Test
+    void whatLiesInAGutterHidesItsSole() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106).foundClean("s1", "no");
+        assertEquals(List.of("a o1 left: the gutter was not clean and empty at set-up s1"), gaps());
     }
 
     @Test
@@ -328,10 +392,10 @@ class PondsTest {
                         new Facts.PondDepth("a", "o1", "left", 0),
                         new Facts.PondDepth("a", "o1", "right", 0)),
                 job.survey().facts(Facts.PondDepth.class));
-        job.a1.reading(8000, 111);
-        // (107 + 111) / 2 = 109 at 8000 mm; 108 at 7000 mm is 1 mm higher.
+        job.a1.reading(8500, 109);
+        // 107 at 8000 mm is 2 mm higher.
         assertEquals(
-                new Facts.PondDepth("a", "o1", "right", 1),
+                new Facts.PondDepth("a", "o1", "right", 2),
                 job.survey().facts(Facts.PondDepth.class).get(1));
     }
 }
