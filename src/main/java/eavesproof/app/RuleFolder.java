@@ -1,6 +1,7 @@
 package eavesproof.app;
 
 import eavesproof.check.BasisOf;
+import eavesproof.check.RainPlaces;
 import eavesproof.check.TablesFit;
 import eavesproof.exchange.RuleSetFile;
 import eavesproof.exchange.TableFile;
@@ -57,7 +58,7 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
             files.put(name, Sha256.of(bytes));
             try {
                 if (name.equals(RULE_SET)) {
-                    ruleSet = known(label + name, RuleSetFile.read(label + name, bytes));
+                    ruleSet = RuleSetFile.read(label + name, bytes);
                 } else if (name.endsWith(TABLE)) {
                     String table = tableName(name);
                     tables.put(table, TableFile.read(label + name, table, bytes));
@@ -71,7 +72,8 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         if (ruleSet == null || !problems.isEmpty()) {
             throw new RefusedRules(problems);
         }
-        return new RuleFolder(ruleSet.with(filled(rules, tables)), files);
+        RuleSet whole = known(label + RULE_SET, RainPlaces.in(ruleSet, tables, label + RULE_SET));
+        return new RuleFolder(whole.with(filled(rules, tables)), files);
     }
 
     /** Of its file, tables/NAME.csv. */

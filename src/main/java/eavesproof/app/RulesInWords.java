@@ -1,13 +1,20 @@
 package eavesproof.app;
 
 import eavesproof.findings.Findings;
+import eavesproof.rules.Rule;
 import eavesproof.rules.RuleBook;
+import eavesproof.rules.RuleSet;
+import eavesproof.rules.Stated;
+import eavesproof.survey.BasisKey;
 import eavesproof.survey.FactKind;
 import eavesproof.survey.Vocabulary;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -52,26 +59,40 @@ public record RulesInWords(
                         .toList());
     }
 
+    /** The places of rain would fill pages: their number is said, with where it comes from. */
     private static List<String> stated(RuleBook book) {
         List<String> stated = new ArrayList<>();
+        Map<Rule.Cited, Integer> places = new LinkedHashMap<>();
         book.basis()
                 .forEach(
-                        (key, one) ->
-                                stated.add(
-                                        String.join(
-                                                ", ",
-                                                Stream.of(
-                                                                key.replace('_', ' ')
-                                                                        + ": "
-                                                                        + one.text(),
-                                                                book.document(one).title(),
-                                                                book.document(one).edition(),
-                                                                one.source().clause(),
-                                                                book.document(one)
-                                                                        .standing()
-                                                                        .words())
-                                                        .filter(part -> !part.isEmpty())
-                                                        .toList())));
+                        (key, one) -> {
+                            if (key.startsWith(BasisKey.RAIN_AT.key() + " ")) {
+                                places.merge(one.source(), 1, Integer::sum);
+                            } else {
+                                stated.add(stated(key.replace('_', ' '), one.text(), one, book));
+                            }
+                        });
+        book.basis().values().stream()
+                .filter(one -> places.containsKey(one.source()))
+                .forEach(
+                        one -> {
+                            Integer many = places.remove(one.source());
+                            if (many != null) {
+                                stated.add(stated("rain at", many + " places", one, book));
+                            }
+                        });
         return stated;
+    }
+
+    private static String stated(String what, String is, Stated one, RuleBook book) {
+        RuleSet.Document document = book.document(one);
+        return Stream.of(
+                        what + ": " + is,
+                        document.title(),
+                        document.edition(),
+                        one.source().clause(),
+                        document.standing().words())
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 }

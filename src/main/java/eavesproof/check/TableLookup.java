@@ -141,12 +141,15 @@ final class TableLookup {
         };
     }
 
-    private void answer(Table.Row row) {
+    private void answer(Table.Row row) throws CannotTell {
         List<String> columns = new ArrayList<>();
         for (int i = 0; i < table.keys().size(); i++) {
             columns.add(text(table.keys().get(i), row.keys().get(i)));
         }
         String at = "row " + String.join(", ", columns);
+        if (row.answer().equals(Table.NONE)) {
+            throw outside(at);
+        }
         if (row.answer() instanceof Rule.Num number) {
             number(misread(number.value()), at);
         } else {

@@ -106,6 +106,7 @@ public final class TablesFit {
                 table.rows().stream()
                         .flatMap(row -> Stream.of(((Rule.Text) row.answer()).word().split("\\|")))
                         .distinct()
+                        .filter(word -> !word.equals(Table.NONE.word()))
                         .filter(word -> !known.contains(word))
                         .forEach(word -> problem(word + " in table " + table.name(), "" + known));
             }

@@ -62,13 +62,22 @@ final class TableRows {
         for (int i = 0; i < keys.size(); i++) {
             cell(cells.get(i), keys.get(i).unit(), number, false).ifPresent(read::add);
         }
-        Optional<Rule.Literal> found = cell(cells.get(keys.size()), answer.unit(), number, true);
+        String answered = cells.get(keys.size());
+        Optional<Rule.Literal> found =
+                answered.equals(Table.NONE.word()) && !liesBetween()
+                        ? Optional.of(Table.NONE)
+                        : cell(answered, answer.unit(), number, true);
         if (found.isEmpty() || read.size() != keys.size()) {
             return Optional.empty();
         }
         inOrder(read, number);
         before = read;
         return Optional.of(new Table.Row(read, found.get(), number));
+    }
+
+    /** No line can be drawn to where nothing is printed. */
+    private boolean liesBetween() {
+        return keys.stream().anyMatch(key -> key.meeting() == Table.Meeting.BETWEEN);
     }
 
     private static List<String> cells(String line) {

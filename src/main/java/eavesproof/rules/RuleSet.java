@@ -59,6 +59,23 @@ public record RuleSet(
                 its);
     }
 
+    /** The same layer stating this for the engineering. */
+    public RuleSet stating(Map<String, Stated> its) {
+        return new RuleSet(
+                name,
+                title,
+                jurisdiction,
+                buildsOn,
+                replaces,
+                drops,
+                documents,
+                clausesNotChecked,
+                mustJudge,
+                decision,
+                its,
+                rules);
+    }
+
     /**
      * A document that rules cite.
      *

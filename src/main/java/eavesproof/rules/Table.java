@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
  * @param rows sorted by their keys, each row of keys once
  */
 public record Table(String name, String source, List<Key> keys, Answer answer, List<Row> rows) {
+    /** The answer of a row for which the document prints none. */
+    public static final Rule.Text NONE = new Rule.Text("-");
 
     public Table {
         keys = List.copyOf(keys);

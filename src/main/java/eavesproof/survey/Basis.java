@@ -93,6 +93,11 @@ public final class Basis {
                 .map(Amount.class::cast);
     }
 
+    /** The design rain at a place, if the rule set has it. */
+    Optional<Amount> rainAt(String place) {
+        return Optional.ofNullable((Amount) entries.get(BasisKey.RAIN_AT.key() + " " + place));
+    }
+
     /** By how many times a gutter is as long as deep. */
     NavigableMap<Double, Amount> lengthFactors() {
         NavigableMap<Double, Amount> factors = new TreeMap<>();

@@ -14,6 +14,7 @@ import java.util.Optional;
 public enum BasisKey {
     RAIN_DURATION_MIN("how long the design rain lasts", 1, 1440),
     RAIN_AEP_PERCENT("the yearly chance of the design rain", 0.01, 100),
+    RAIN_AT("the design rain at a place, in mm/h", 1, 1000),
     RUN_OFF("what part of the rain runs off a roof", 0, 1),
     ROOF_RAIN("what of a roof catches rain", Basis.PLAN + "|" + Basis.PLAN_AND_HALF_THE_RISE),
     WALL_SHARE("what part of a wall above a roof drains onto it", 0, 1),
@@ -78,7 +79,7 @@ public enum BasisKey {
     }
 
     boolean isOfSeveral() {
-        return isByMaterial() || this == LENGTH_FACTOR;
+        return isByMaterial() || this == LENGTH_FACTOR || this == RAIN_AT;
     }
 
     boolean isByMaterial() {

@@ -22,11 +22,12 @@ final class Circumstances {
                     Facts.GutterShape.class,
                     Facts.GutterWidth.class,
                     Facts.SnowArea.class,
-                    Facts.HeavyRain.class);
+                    Facts.HeavyRain.class,
+                    Facts.PlaceRain.class);
 
     private Circumstances() {}
 
-    static void answer(Job job, Run run, Instruments instruments, Answers answers) {
+    static void answer(Job job, Run run, Basis basis, Instruments instruments, Answers answers) {
         Found<Gutter> gutter = gutterOf(job, run);
         if (gutter instanceof Found.Value<Gutter> known) {
             gutter(run.id(), known.value(), instruments, answers);
@@ -40,6 +41,7 @@ final class Circumstances {
             answers.gap(Facts.GutterWidth.class, why, run.id());
         }
         place(run.id(), job.circumstances(), answers);
+        RainOfPlace.answer(job, run.id(), basis, answers);
     }
 
     static Found<Gutter> gutterOf(Job job, Run run) {

@@ -6,11 +6,14 @@ import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rain that a gutter is reckoned for: of those recorded the one with the duration and the
  * yearly chance that the rule set states. One that is shorter and rarer is at least as strong, and
- * serves where that is missing.
+ * serves where that is missing. Where the rule set has the rain of the place that the record names,
+ * the stronger of the two counts, so that nobody records a rain away.
  *
  * @param mmPerH its intensity
  */
@@ -37,9 +40,35 @@ record DesignRain(double mmPerH, List<Working> workings) {
         Basis.Amount minutes = basis.amount(BasisKey.RAIN_DURATION_MIN).need();
         Basis.Amount chance = basis.amount(BasisKey.RAIN_AEP_PERCENT).need();
         Kind asked = new Kind(minutes.value(), chance.value());
+        Optional<String> place = RainOfPlace.named(job);
+        DesignRain here =
+                place.flatMap(basis::rainAt)
+                        .map(
+                                rain ->
+                                        of(
+                                                asked,
+                                                minutes.source(),
+                                                asked,
+                                                rain.value(),
+                                                place.get() + "; " + rain.source()))
+                        .orElse(null);
         Job.Circumstances circumstances = job.circumstances();
-        List<Rainfall> recorded =
-                Found.need(circumstances == null ? null : circumstances.rainfall(), "the rainfall");
+        List<Rainfall> recorded = circumstances == null ? null : circumstances.rainfall();
+        if (here == null) {
+            Found.need(recorded, "the rainfall");
+        }
+        DesignRain said = least(recorded == null ? List.of() : recorded, asked, minutes.source());
+        if (said == null || (here != null && here.mmPerH() > said.mmPerH())) {
+            String unlisted = place.map(one -> ", and " + RainOfPlace.notThere(one)).orElse("");
+            return Found.orElse(
+                            here, "a rainfall of " + asked.text() + " is not recorded" + unlisted)
+                    .need();
+        }
+        return said;
+    }
+
+    /** Of those recorded that serve the weakest: each of them is at least as strong as asked. */
+    private static @Nullable DesignRain least(List<Rainfall> recorded, Kind asked, String askedBy) {
         DesignRain least = null;
         for (Rainfall one : recorded) {
             Double intensity = one.intensityMmH();
@@ -51,16 +80,11 @@ record DesignRain(double mmPerH, List<Working> workings) {
             Kind kind = new Kind(lasts, yearly);
             if (kind.servesFor(asked) && (least == null || intensity < least.mmPerH())) {
                 String source = one.source();
-                least =
-                        of(
-                                asked,
-                                minutes.source(),
-                                kind,
-                                intensity,
-                                source == null ? "its source is not recorded" : source);
+                String from = source == null ? "its source is not recorded" : source;
+                least = of(asked, askedBy, kind, intensity, from);
             }
         }
-        return Found.need(least, "a rainfall of " + asked.text());
+        return least;
     }
 
     private static DesignRain of(

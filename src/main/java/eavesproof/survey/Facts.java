@@ -28,6 +28,8 @@ public final class Facts {
 
     public record HeavyRain(String run, String said) implements Fact {}
 
+    public record PlaceRain(String run, double intensityMmH) implements Fact {}
+
     public record OutletCount(String run, double count) implements Fact {}
 
     public record StraightLength(String run, String straight, double lengthMm) implements Fact {}
@@ -120,6 +122,8 @@ public final class Facts {
 
     public record ReachRatio(String run, String outlet, String side, double ratio)
             implements Fact {}
+
+    public record OutletRoof(String run, String outlet, double planM2) implements Fact {}
 
     public record OutletDemand(String run, String outlet, double flowLs) implements Fact {}
 

@@ -53,6 +53,7 @@ final class PipeSizes {
         of.beyond(OF_DOWNPIPES, beyond, downpipes.isEmpty(), "downpipe");
         of.beyond(OF_DRAINS, beyond, drains.isEmpty(), "drain");
         downpipes.forEach(of::downpipe);
+        of.outlets(trough);
         drains.forEach(of::drain);
     }
 
@@ -62,6 +63,31 @@ final class PipeSizes {
             why.forEach(reason -> answers.gap(kind, reason, run));
             if (none && why.isEmpty()) {
                 answers.none(kind, "the water of run " + run + " passes no " + what, run);
+            }
+        }
+    }
+
+    private void outlets(Trough trough) {
+        List<Outlet> outlets = trough.outlets();
+        trough.way().doubt().ifPresent(why -> answers.gap(Facts.OutletRoof.class, why, run));
+        if (outlets.isEmpty() && trough.way().doubt().isEmpty()) {
+            answers.none(Facts.OutletRoof.class, "run " + run + " has no outlet", run);
+        }
+        for (Outlet outlet : outlets) {
+            String id = outlet.id();
+            Way.Course course = way.from(List.of(outlet));
+            List<Downpipe> pipes = course.each(Downpipe.class);
+            if (!pipes.isEmpty()) {
+                number(
+                        Facts.OutletRoof.class,
+                        m2 -> new Facts.OutletRoof(run, id, m2),
+                        Found.by(() -> comesTo(pipes.get(0), Facts.ReachRoof.class, this::roof)),
+                        id);
+            } else if (course.broken().isEmpty()) {
+                String why = "the water of outlet " + id + " passes no downpipe";
+                answers.none(Facts.OutletRoof.class, why, run, id);
+            } else {
+                answers.gap(Facts.OutletRoof.class, course.broken().get(0), run, id);
             }
         }
     }

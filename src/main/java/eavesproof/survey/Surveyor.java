@@ -53,7 +53,7 @@ public final class Surveyor {
         Waters waters = new Waters(job, basis, way, troughs);
         Iterator<Trough> next = troughs.iterator();
         for (Run run : runs) {
-            Circumstances.answer(job, run, instruments, answers);
+            Circumstances.answer(job, run, basis, instruments, answers);
             List<Straight> straights = run.straights();
             String name = "run " + run.id();
             if (straights == null) {

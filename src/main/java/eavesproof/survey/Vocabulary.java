@@ -61,6 +61,10 @@ public final class Vocabulary {
                                 "the width of the gutter across its top"),
                         word(Facts.SnowArea.class, YES_NO, "whether snow lies at the site"),
                         word(Facts.HeavyRain.class, YES_NO, "whether the site has heavy rain"),
+                        number(
+                                Facts.PlaceRain.class,
+                                Unit.MM_PER_H,
+                                "the design rain that the rule set has for the place of the site"),
                         number(Facts.OutletCount.class, Unit.COUNT, "how many outlets a run has"),
                         number(Facts.StraightLength.class, Unit.MM, "the length of a straight"),
                         number(
@@ -203,6 +207,10 @@ public final class Vocabulary {
                                 Facts.ReachRatio.class,
                                 Unit.RATIO,
                                 "what comes to a reach of a half-round over what a nominal method lets it carry"),
+                        number(
+                                Facts.OutletRoof.class,
+                                Unit.M2,
+                                "all roof that drains to the downpipe below an outlet"),
                         number(
                                 Facts.OutletDemand.class,
                                 Unit.L_PER_S,

@@ -98,6 +98,14 @@ class TableLimitTest {
     }
 
     @Test
+    void whereNothingIsPrintedThereIsNoLimitAndNoOtherRowIsTaken() {
+        String hole = BANDS.replace("35,500", "35,-");
+        assertTrue(none(hole, Uncertain.exact(30), Unit.DEGREE).contains("outside this"));
+        assertTrue(none(hole, Uncertain.of(25, "level", 1), Unit.DEGREE).contains("outside this"));
+        assertEquals(400, most(hole, Uncertain.exact(36), Unit.DEGREE).value().value());
+    }
+
+    @Test
     void nearAnEdgeTheStricterRowCountsAndThatIsSaid() {
         Uncertain near = Uncertain.of(24.9, "level", 0.2);
         LimitEvaluator.Evaluated most = evaluate(BANDS, near, Unit.DEGREE, true);

@@ -64,6 +64,7 @@ class TableFileTest {
                 "25,62,6773;25,62,NaN;5;a number in mm2",
                 "25,62,6773;25,62,1e9;5;a number in mm2",
                 "25,62,6773;25,62,;5;a number in mm2",
+                "25,62,6773;25,62,-;5;a number in mm2",
                 "25,62,6773;25,0x10,6773;5;a number in m2",
                 "25,62,6773;25,34,6773;5;each row of keys once",
                 "25,62,6773;25,33,6773;5;ascending numbers",
@@ -90,6 +91,13 @@ class TableFileTest {
         assertEquals(new Rule.Text("A|C"), read(words).rows().get(0).answer());
         assertTrue(problems(words.replace("A|C", "A||C")).get(0).text().contains("words with |"));
         assertTrue(problems(words.replace("A|C", "A|A")).get(0).text().contains("words with |"));
+    }
+
+    @Test
+    void aDashIsARowForWhichNothingIsPrinted() throws RefusedRules {
+        Table table =
+                read("# A document\n# pitch up deg; roof m2\npitch,roof\n25,60\n35,-\n45,40\n");
+        assertEquals(Table.NONE, table.rows().get(1).answer());
     }
 
     @Test

@@ -85,6 +85,20 @@ class TableKeysTest {
     }
 
     @Test
+    void anOutletHasAllRoofOfItsDownpipe() {
+        assertEquals(
+                new Facts.OutletRoof("a", "o1", 45), seen(TWO_SIDES).fact(Facts.OutletRoof.class));
+        Seen broken = seen(TWO_SIDES.replace("\"to\": \"d1\"", "\"to\": null"));
+        assertEquals(
+                List.of("a o1: where the water goes from o1 is not recorded"),
+                broken.gaps(Facts.OutletRoof.class));
+        Seen spout = seen(TWO_SIDES.replace("\"to\": \"d1\"", "\"to\": \"g1\""));
+        assertEquals(
+                List.of("a o1: the water of outlet o1 passes no downpipe"),
+                spout.none(Facts.OutletRoof.class));
+    }
+
+    @Test
     void anExistingPipeOfWhichNothingIsSaidIsAGap() {
         String unsaid = TWO_SIDES.replaceAll("\"also_carries\":\\s*" + SHED + ",", "");
         assertTrue(

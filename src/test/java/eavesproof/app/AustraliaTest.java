@@ -1,0 +1,80 @@
+package eavesproof.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eavesproof.exchange.ExampleFile;
+import eavesproof.findings.Finding;
+import eavesproof.findings.Findings;
+import eavesproof.findings.Outcome;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the outcome of a whole job is in and out of the scope of Part 7.4, and its misprints. */
+class AustraliaTest {
+    private static final ShippedRules RULES = ShippedRules.named("au");
+
+    private static Findings check(String example) throws Exception {
+        Path file = Path.of("rules", "au", "examples", example + ".json");
+        return RULES.check(ExampleFile.read(Files.readAllBytes(file)).job());
+    }
+
+    private static List<String> uncovered(String example) throws Exception {
+        return check(example).uncovered().stream().map(one -> one.kind().id()).toList();
+    }
+
+    @Test
+    void aJobInPerthThatKeepsAllComplies() throws Exception {
+        assertEquals(Outcome.COMPLIES, check("perth").outcome());
+    }
+
+    /** VIC H2D6. */
+    @Test
+    void noJobInVictoriaIsShownToComply() throws Exception {
+        assertEquals(Outcome.NOT_SHOWN, check("melbourne").outcome());
+        assertTrue(uncovered("melbourne").contains("gutter-section"));
+    }
+
+    @Test
+    void noJobWithoutAPlaceIsShownToComply() throws Exception {
+        assertEquals(Outcome.NOT_SHOWN, check("no-place").outcome());
+        assertEquals(List.of("gutter-section", "downpipe-gutter"), uncovered("no-place"));
+    }
+
+    @Test
+    void noBoxGutterIsShownToComply() throws Exception {
+        assertEquals(Outcome.NOT_SHOWN, check("box-gutter").outcome());
+        assertTrue(uncovered("box-gutter").contains("gutter-section"));
+    }
+
+    /** ABCB Housing Provisions 2022, table 7.4.3d; 115 would fit its neighbours. */
+    @Test
+    void yorketownStandsAsPrinted() {
+        assertEquals("155", RULES.book().basis().get("rain_at Yorketown SA").text());
+    }
+
+    @Test
+    void theMisprintIsSaidWhereItDecides() throws Exception {
+        Finding finding =
+                check("wollongong").findings().stream()
+                        .filter(one -> one.rule().equals("section of a rectangular gutter"))
+                        .findFirst()
+                        .orElseThrow();
+        assertTrue(
+                finding.workings().stream()
+                        .anyMatch(one -> one.from().contains("prints A and B")));
+    }
+
+    @Test
+    void theRainOfThePlaceIsPrintedWithItsTable() throws Exception {
+        assertTrue(
+                check("perth").findings().stream()
+                        .flatMap(one -> one.workings().stream())
+                        .anyMatch(
+                                one ->
+                                        one.from().contains("Perth WA")
+                                                && one.from().contains("table 7.4.3d")));
+    }
+}
