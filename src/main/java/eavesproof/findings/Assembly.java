@@ -8,9 +8,11 @@ import eavesproof.judge.Verdict;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleSet;
+import eavesproof.rules.Tables;
 import eavesproof.setout.Remedies;
 import eavesproof.setout.Remedy;
 import eavesproof.survey.Answer;
+import eavesproof.survey.FactKind;
 import eavesproof.survey.Measure;
 import eavesproof.survey.Place;
 import eavesproof.survey.Working;
@@ -183,9 +185,22 @@ public final class Assembly {
     private static List<Working> workings(Requirement requirement, Optional<Answer.Known> known) {
         List<Working> result = new ArrayList<>();
         known.ifPresent(k -> result.addAll(k.workings()));
+        if (!Tables.in(requirement.rule()).isEmpty()) {
+            requirement.relied().stream()
+                    .filter(one -> isBound(requirement.rule(), one.kind()))
+                    .forEach(one -> result.addAll(one.workings()));
+        }
         if (requirement.limit() instanceof Requirement.NumberLimit number) {
             result.addAll(number.workings());
         }
         return result;
+    }
+
+    /** Whether a rule reckons with what a circumstance measures: a table is entered with it. */
+    private static boolean isBound(Rule rule, FactKind kind) {
+        return rule.circumstances().stream()
+                .filter(one -> one.kind().equals(kind.name()))
+                .flatMap(one -> one.conditions().stream())
+                .anyMatch(one -> one instanceof Rule.Bind && one.field().equals(kind.measure()));
     }
 }

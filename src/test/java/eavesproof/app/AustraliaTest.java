@@ -63,8 +63,7 @@ class AustraliaTest {
                         .findFirst()
                         .orElseThrow();
         assertTrue(
-                finding.workings().stream()
-                        .anyMatch(one -> one.from().contains("prints A and B")));
+                finding.workings().stream().anyMatch(one -> one.from().contains("prints A and B")));
     }
 
     @Test

@@ -40,11 +40,9 @@ class RainOfPlaceTest {
     @Test
     void ofTheRainRecordedAndThatOfThePlaceTheStrongerCounts() {
         assertEquals(
-                new Facts.DesignRain("a", 100),
-                seen(recorded("80")).fact(Facts.DesignRain.class));
+                new Facts.DesignRain("a", 100), seen(recorded("80")).fact(Facts.DesignRain.class));
         assertEquals(
-                new Facts.DesignRain("a", 120),
-                seen(recorded("120")).fact(Facts.DesignRain.class));
+                new Facts.DesignRain("a", 120), seen(recorded("120")).fact(Facts.DesignRain.class));
     }
 
     @Test
@@ -76,9 +74,7 @@ class RainOfPlaceTest {
     private static String recorded(String mmPerH) {
         return DRY_CREEK.replace(
                 "[]}",
-                "[{\"intensity_mm_h\": "
-                        + mmPerH
-                        + ", \"duration_min\": 5, \"aep_percent\": 5}]}");
+                "[{\"intensity_mm_h\": " + mmPerH + ", \"duration_min\": 5, \"aep_percent\": 5}]}");
     }
 
     private static Seen seen(String record) {
