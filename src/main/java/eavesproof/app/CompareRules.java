@@ -1,44 +1,46 @@
 package eavesproof.app;
 
-import eavesproof.findings.Finding;
-import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.rules.RuleBook;
 import eavesproof.rules.RuleChange;
+import eavesproof.rules.RuleSet;
+import eavesproof.survey.BasisKey;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What differs from one rule set to another.
  *
  * @param rules what becomes of each rule that differs
  * @param others what else can move a verdict
- * @param notChecked clauses that one of them alone does not check
+ * @param notCheckedBefore clauses that the first alone does not check
+ * @param notCheckedAfter clauses that the second alone does not check
  */
-public record CompareRules(List<String> rules, List<String> others, List<String> notChecked) {
+public record CompareRules(
+        List<String> rules,
+        List<String> others,
+        List<String> notCheckedBefore,
+        List<String> notCheckedAfter) {
 
     public CompareRules {
         rules = List.copyOf(rules);
         others = List.copyOf(others);
-        notChecked = List.copyOf(notChecked);
+        notCheckedBefore = List.copyOf(notCheckedBefore);
+        notCheckedAfter = List.copyOf(notCheckedAfter);
     }
 
     public static CompareRules of(LoadedRules from, LoadedRules to) {
         RuleBook a = from.book();
         RuleBook b = to.book();
         return new CompareRules(
-                RuleChange.between(a.rules(), b.rules()).stream()
-                        .map(one -> RulesOfJob.inWords(one))
-                        .toList(),
+                RuleChange.between(a.rules(), b.rules()).stream().map(RuleChange::inWords).toList(),
                 others(a, b),
-                onlyIn(a.clausesNotChecked(), b.clausesNotChecked(), a.name(), b.name()));
+                besides(a.clausesNotChecked(), b.clausesNotChecked()),
+                besides(b.clausesNotChecked(), a.clausesNotChecked()));
     }
 
     /** Whether every job comes to the same under both. */
@@ -46,56 +48,46 @@ public record CompareRules(List<String> rules, List<String> others, List<String>
         return rules.isEmpty() && others.isEmpty();
     }
 
-    /** Which verdicts on one job differ; a place that only one of them judges is among them. */
-    public static List<String> verdicts(Findings from, Findings to) {
-        Map<String, Finding> before = byPlace(from);
-        Map<String, Finding> after = byPlace(to);
-        Set<String> places = new LinkedHashSet<>(after.keySet());
-        places.addAll(before.keySet());
-        List<String> changed = new ArrayList<>();
-        for (String place : places) {
-            String was = verdict(before.get(place));
-            String now = verdict(after.get(place));
-            if (!was.equals(now)) {
-                changed.add(place + ": " + now + ", was " + was);
-            }
-        }
-        return changed;
-    }
-
-    private static String verdict(@Nullable Finding finding) {
-        if (finding == null) {
-            return "not judged";
-        }
-        String margin = InWords.margin(finding).map(words -> " (" + words + ")").orElse("");
-        return finding.verdict().words() + (finding.verdict().needsAction() ? margin : "");
-    }
-
-    private static Map<String, Finding> byPlace(Findings findings) {
-        Map<String, Finding> byPlace = new LinkedHashMap<>();
-        findings.findings()
-                .forEach(
-                        finding ->
-                                byPlace.put(
-                                        finding.rule() + ", " + InWords.place(finding.place()),
-                                        finding));
-        return byPlace;
-    }
-
     private static List<String> others(RuleBook a, RuleBook b) {
         List<String> others = new ArrayList<>();
         Set<String> keys = new TreeSet<>(a.basis().keySet());
         keys.addAll(b.basis().keySet());
+        int places = 0;
         for (String key : keys) {
+            if (key.startsWith(BasisKey.RAIN_AT.key() + " ")) {
+                places += Objects.equals(a.basis().get(key), b.basis().get(key)) ? 0 : 1;
+                continue;
+            }
             String was = Optional.ofNullable(a.basis().get(key)).map(s -> s.text()).orElse("none");
             String now = Optional.ofNullable(b.basis().get(key)).map(s -> s.text()).orElse("none");
             differ(others, key.replace('_', ' '), was, now);
         }
-        differ(others, "decision rule", a.decision().text(), b.decision().text());
-        for (String kind : onlyIn(a.mustJudge(), b.mustJudge(), a.name(), b.name())) {
-            others.add("must be judged, " + kind);
+        if (places > 0) {
+            others.add("another design rain, or none, for " + InWords.count(places, "place"));
         }
+        differ(others, "decision rule", a.decision().text(), b.decision().text());
+        besides(b.mustJudge(), a.mustJudge()).forEach(kind -> others.add("must judge " + kind));
+        besides(a.mustJudge(), b.mustJudge())
+                .forEach(kind -> others.add("need no longer judge " + kind));
+        a.documents()
+                .forEach(
+                        (key, was) -> {
+                            RuleSet.Document now = b.documents().getOrDefault(key, was);
+                            differ(others, "the document " + key, words(was), words(now));
+                        });
         return others;
+    }
+
+    /** What of a document can move an outcome: when it was in force, and how well it is known. */
+    private static String words(RuleSet.Document document) {
+        List<String> words = new ArrayList<>();
+        words.add(document.title());
+        words.add(document.edition());
+        words.add(document.validFrom().map(day -> "from " + day).orElse(""));
+        words.add(document.validTo().map(day -> "to " + day).orElse(""));
+        words.add(document.standing().words());
+        words.removeIf(String::isEmpty);
+        return String.join(", ", words);
     }
 
     private static void differ(List<String> differences, String what, String was, String now) {
@@ -104,14 +96,7 @@ public record CompareRules(List<String> rules, List<String> others, List<String>
         }
     }
 
-    private static List<String> onlyIn(List<String> a, List<String> b, String nameA, String nameB) {
-        List<String> only = new ArrayList<>();
-        a.stream()
-                .filter(one -> !b.contains(one))
-                .forEach(one -> only.add("only in " + nameA + ": " + one));
-        b.stream()
-                .filter(one -> !a.contains(one))
-                .forEach(one -> only.add("only in " + nameB + ": " + one));
-        return only;
+    private static List<String> besides(List<String> all, List<String> known) {
+        return all.stream().filter(one -> !known.contains(one)).toList();
     }
 }

@@ -47,26 +47,8 @@ final class RulesOfJob {
                 book.jurisdiction(),
                 book.sha256(),
                 rules.asShipped(),
-                rules.changes().stream().map(RulesOfJob::inWords).toList(),
+                rules.changes().stream().map(RuleChange::inWords).toList(),
                 book.documents(),
                 book.clausesNotChecked());
-    }
-
-    /** bracket centres: at most 450 mm, was at most 500 mm. */
-    static String inWords(RuleChange change) {
-        String now = change.demandAfter().orElse("");
-        String was = change.demandBefore().orElse("");
-        return change.rule()
-                + switch (change.kind()) {
-                    case ADDED -> ": added, " + now;
-                    case DROPPED ->
-                            ": left out, was "
-                                    + was
-                                    + (change.reason().isEmpty()
-                                            ? ""
-                                            : ", because " + change.reason());
-                    case LIMIT_CHANGED -> ": " + now + ", was " + was;
-                    case REPLACED -> ": rewritten, " + now + ", was " + was;
-                };
     }
 }

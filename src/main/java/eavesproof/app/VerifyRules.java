@@ -8,6 +8,7 @@ import eavesproof.findings.Findings;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleBook;
+import eavesproof.rules.RuleChange;
 import eavesproof.rules.RuleSet;
 import eavesproof.rules.Sha256;
 import java.io.IOException;
@@ -28,19 +29,22 @@ import java.util.stream.Stream;
  * @param expectations how many verdicts they expect
  * @param wrong what is not well, each in words
  * @param withoutExample names of its own rules of which no example speaks
+ * @param lookAgain what is well as it stands and yet is often a slip, each in words
  */
 public record VerifyRules(
         int rules,
         int examples,
         int expectations,
         List<String> wrong,
-        List<String> withoutExample) {
+        List<String> withoutExample,
+        List<String> lookAgain) {
     private static final int MOST_BYTES = 1024 * 1024;
     private static final int MOST_EXAMPLES = 200;
 
     public VerifyRules {
         wrong = List.copyOf(wrong);
         withoutExample = List.copyOf(withoutExample);
+        lookAgain = List.copyOf(lookAgain);
     }
 
     /**
@@ -71,7 +75,30 @@ public record VerifyRules(
                         .map(Rule::name)
                         .filter(name -> !covered.contains(name))
                         .sorted()
+                        .toList(),
+                loaded.book().changesBy(layers.size() - 1).stream()
+                        .flatMap(change -> leftAsItWas(change).stream())
                         .toList());
+    }
+
+    /** A limit that was changed where the words or the source for it were not. */
+    private static List<String> leftAsItWas(RuleChange change) {
+        if (change.before().isEmpty() || change.after().isEmpty()) {
+            return List.of();
+        }
+        Rule was = change.before().get();
+        Rule now = change.after().get();
+        List<String> left = new ArrayList<>();
+        if (!was.demand().equals(now.demand())) {
+            String changed = change.inWords() + "; it still ";
+            if (was.says().equals(now.says())) {
+                left.add(changed + "says: " + now.says());
+            }
+            if (was.source().equals(now.source())) {
+                left.add(changed + "cites: " + now.source().text());
+            }
+        }
+        return left;
     }
 
     public boolean isWell() {

@@ -28,6 +28,7 @@ public final class NewRuleSet {
         file.put("documents", Map.of());
         file.put("clauses_not_checked", List.of());
         file.put("must_judge", List.of());
+        file.put("basis", Map.of());
         file.put("decision", null);
         return JsonLayout.of(file);
     }

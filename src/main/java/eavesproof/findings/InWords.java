@@ -2,7 +2,6 @@ package eavesproof.findings;
 
 import eavesproof.check.Coverage;
 import eavesproof.quantity.Decimals;
-import eavesproof.quantity.Dimension;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Place;
 import java.util.ArrayList;
@@ -12,8 +11,6 @@ import java.util.Optional;
 
 /** Places and numbers of findings in words, the same on every output. */
 public final class InWords {
-    private static final int MM_IN_A_METRE = 1000;
-
     private InWords() {}
 
     /** Where it is: run a, straight a1, from b3 to b4, 1450 to 1990 mm. */
@@ -113,11 +110,7 @@ public final class InWords {
     private static String number(double value, String sure, Unit unit) {
         String number = Decimals.plain(value, unit.decimals()) + sure;
         String text = unit == Unit.COUNT ? number : number + " " + unit.symbol();
-        if (unit.dimension() != Dimension.SLOPE || value <= 0) {
-            return text;
-        }
-        double mmPerM = unit.convert(value, Unit.MM_PER_M);
-        return text + " (1:" + Decimals.plain(MM_IN_A_METRE / mmPerM, 0) + ")";
+        return text + Decimals.asRatio(value, unit);
     }
 
     private static String amount(double value, Unit unit) {

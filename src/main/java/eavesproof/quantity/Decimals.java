@@ -8,6 +8,8 @@ import java.math.RoundingMode;
  * locale ({@code Double.toString} is neither).
  */
 public final class Decimals {
+    private static final int MM_IN_A_METRE = 1000;
+
     private Decimals() {}
 
     /** Rounded half up to the decimals given, trailing zeros kept: 490.0. */
@@ -30,6 +32,14 @@ public final class Decimals {
     public static String with(double value, Unit unit) {
         String number = plain(value, unit.decimals());
         return unit == Unit.COUNT ? number : number + " " + unit.symbol();
+    }
+
+    /** A fall as people set it, after the fall itself: " (1:400)"; nothing of anything else. */
+    public static String asRatio(double value, Unit unit) {
+        if (unit.dimension() != Dimension.SLOPE || value <= 0) {
+            return "";
+        }
+        return " (1:" + plain(MM_IN_A_METRE / unit.convert(value, Unit.MM_PER_M), 0) + ")";
     }
 
     public static double rounded(double value, int decimals) {

@@ -13,6 +13,8 @@ import java.util.TreeMap;
 /** Lays the layers over one another from the root up, and notes where they contradict. */
 final class Laying {
     private static final int MOST_RULES = 1000;
+    private static final String SOURCE =
+            "a key of documents in rule-set.json, then the clause; there are ";
 
     private final List<RuleSet> layers;
     private final List<RuleProblem> problems = new ArrayList<>();
@@ -97,8 +99,7 @@ final class Laying {
                                 problem(
                                         layer,
                                         "basis " + key + " with the source " + source,
-                                        "a document and a clause in it; documents: "
-                                                + documents.keySet());
+                                        SOURCE + String.join(", ", documents.keySet()));
                             }
                             basis.put(key, cited.map(stated::citing).orElse(stated));
                         });
@@ -118,7 +119,7 @@ final class Laying {
                 problem(
                         rule,
                         "@source " + rule.source().text(),
-                        "a document and a clause in it; documents: " + documents.keySet());
+                        SOURCE + String.join(", ", documents.keySet()));
             }
             rules.add(cited.map(rule::citing).orElse(rule));
         }

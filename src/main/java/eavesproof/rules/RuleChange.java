@@ -74,14 +74,32 @@ public record RuleChange(
 
     /** What was demanded before, and what is now: at most 500 mm. */
     public Optional<String> demandBefore() {
-        return before.map(rule -> RuleText.words(rule.demand()));
+        return before.map(DemandInWords::of);
     }
 
     /** Where the words are the same and the figures of a table are not, that is said. */
     public Optional<String> demandAfter() {
-        Optional<String> now = after.map(rule -> RuleText.words(rule.demand()));
-        boolean onlyFigures = now.equals(demandBefore()) && kind == Kind.LIMIT_CHANGED;
+        Optional<String> now = after.map(DemandInWords::of);
+        boolean onlyFigures =
+                now.equals(demandBefore())
+                        && !before.map(RuleChange::figures).equals(after.map(RuleChange::figures));
         return onlyFigures ? now.map(words -> words + ", with other figures") : now;
+    }
+
+    /** bracket centres: at most 450 mm, was at most 500 mm. */
+    public String inWords() {
+        String now = demandAfter().orElse("");
+        String was = demandBefore().orElse("");
+        return rule
+                + switch (kind) {
+                    case ADDED -> ": added, " + now;
+                    case DROPPED ->
+                            ": left out, was "
+                                    + was
+                                    + (reason.isEmpty() ? "" : ", because " + reason);
+                    case LIMIT_CHANGED -> ": " + now + ", was " + was;
+                    case REPLACED -> ": rewritten, " + now + ", was " + was;
+                };
     }
 
     private static List<String> figures(Rule rule) {

@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -66,6 +67,19 @@ public enum BasisKey {
         return says;
     }
 
+    /** In which unit it is; empty where it has none. */
+    public String unit() {
+        return switch (this) {
+            case RAIN_DURATION_MIN -> "min";
+            case RAIN_AEP_PERCENT -> "%";
+            case DOWNPIPE_ROUGHNESS_MM, DRAIN_ROUGHNESS_MM -> Unit.MM.symbol();
+            case STEEP_DEG -> Unit.DEGREE.symbol();
+            case EXPANSION_MM_M_C -> "mm for each m and degree";
+            case COLDEST_C, WARMEST_C -> Unit.CELSIUS.symbol();
+            default -> "";
+        };
+    }
+
     /** The words that it may be; none where it is a number. */
     public List<String> words() {
         return words.isEmpty() ? List.of() : List.of(words.split("\\|"));
@@ -93,7 +107,7 @@ public enum BasisKey {
         return words.isEmpty() && value >= least && value <= most;
     }
 
-    static Optional<BasisKey> of(String key) {
+    public static Optional<BasisKey> of(String key) {
         return Arrays.stream(values()).filter(it -> it.key().equals(key)).findFirst();
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
+import eavesproof.findings.InWords;
 import eavesproof.findings.Outcome;
 import eavesproof.judge.Verdict;
 import eavesproof.survey.BasisKey;
@@ -82,18 +83,43 @@ class AdaptedRulesTest {
         assertEquals(Set.of("bracket centres"), rules(findings, Verdict.DOES_NOT_COMPLY));
     }
 
+    /** Its brackets are 462 mm apart, and it falls 3.5 mm on a metre. */
     @Test
-    void theLayerOfTheReadmeReplacesOneRuleAndDropsAnother() throws IOException {
-        Path layer = Files.createDirectory(folder.resolve("our-valley"));
+    void theLayerOfTheReadmeReplacesTwoRulesAndDropsAnother() throws IOException {
+        Path layer = Files.createDirectory(folder.resolve("my-council"));
         Files.writeString(layer.resolve("rule-set.json"), block("json"));
-        Files.writeString(layer.resolve("support.drl"), block("drl"));
+        Files.writeString(layer.resolve("own.drl"), block("drl"));
         Findings findings = check(layer);
-        assertEquals(Outcome.DOES_NOT_COMPLY, findings.outcome());
-        assertEquals(Set.of("bracket centres"), rules(findings, Verdict.DOES_NOT_COMPLY));
+        assertEquals(Set.of("at most 800 mm"), limits(findings, "bracket centres in England"));
+        assertEquals(
+                Set.of("at least 2.5 mm/m (1:400)"),
+                limits(findings, "fall of a half-round gutter"));
+        Set<String> met = rules(findings, Verdict.COMPLIES);
+        assertTrue(
+                met.containsAll(
+                        Set.of(
+                                "bracket centres in England",
+                                "fall of a half-round gutter",
+                                "bracket centres")));
         assertTrue(
                 findings.findings().stream()
                         .noneMatch(it -> it.rule().equals("bracket centres where rain is heavy")));
-        assertTrue(rules(findings, Verdict.COMPLIES).contains("fall"));
+        assertEquals(
+                List.of(
+                        "bracket centres where rain is heavy: left out, was at most 300 mm,"
+                                + " because The town lies in the rain shadow of the hills.",
+                        "bracket centres in England: at most 800 mm, was at most 1000 mm",
+                        "fall of a half-round gutter: at least 2.5 mm/m (1:400), was at least"
+                                + " 0 mm/m"),
+                findings.rules().changes());
+    }
+
+    private static Set<String> limits(Findings findings, String rule) {
+        return findings.findings().stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .flatMap(finding -> finding.limit().stream())
+                .map(InWords::limit)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test

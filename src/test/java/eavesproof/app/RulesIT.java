@@ -43,6 +43,7 @@ class RulesIT {
         String text = answer.out().replaceAll("\\s+", " ");
         assertTrue(text.contains("centre to centre: at most 500 mm"), text);
         assertTrue(text.contains("gutter material is PVC-U"), text);
+        assertTrue(text.contains("each where gutter kind is eaves"), text);
         assertTrue(text.contains("Common practice of the trade"), text);
         assertTrue(answer.out().contains("\nNOT CHECKED\n"), answer::out);
         assertTrue(answer.out().contains("rules as shipped"), answer::out);
@@ -82,6 +83,49 @@ class RulesIT {
         assertTrue(text.contains("bracket centres: at most 450 mm, was at most 500 mm"), text);
         assertTrue(text.contains("does not comply"), text);
         assertTrue(text.contains("was complies"), text);
+    }
+
+    /** The finished example of rules/README.md, typed as it stands there. */
+    @Test
+    void aCouncilGetsARuleSetOfItsOwn() throws Exception {
+        Answer begun =
+                adapt(
+                        "gb-eng",
+                        "my-council",
+                        "--replace",
+                        "bracket centres in England,fall of a half-round gutter");
+        assertEquals(0, begun.exit(), begun::err);
+        assertTrue(begun.err().contains("rules verify my-council"), begun::err);
+        Path own = elsewhere.resolve("my-council");
+        edit(own.resolve("own.drl"), "1000, \"mm\"", "800, \"mm\"");
+        Answer halfway = eavesproof.ask("rules", "verify", "my-council");
+        assertTrue(halfway.out().contains("look again at:"), halfway::out);
+
+        Files.writeString(own.resolve("own.drl"), readme("drl"));
+        Files.writeString(own.resolve("rule-set.json"), readme("json"));
+        Answer verified = eavesproof.ask("rules", "verify", "my-council");
+        assertEquals(0, verified.exit(), () -> verified.out() + verified.err());
+        assertFalse(verified.out().contains("look again at:"), verified::out);
+
+        Answer checked = eavesproof.ask("check", SAMPLE, "--rules", "my-council");
+        assertEquals("", checked.err());
+        String text = checked.out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("at least 2.5 mm/m (1:400)"), text);
+        assertTrue(text.contains("bracket centres in England: at most 800 mm, was at most 1000"));
+
+        Answer printed = eavesproof.ask("rules", "show", "my-council", "-o", "sheet.pdf");
+        assertEquals(0, printed.exit(), printed::err);
+        assertEquals("", printed.out());
+        assertTrue(Files.size(elsewhere.resolve("sheet.pdf")) > 10_000);
+        assertEquals(74, eavesproof.ask("rules", "show", "nz", "-o", "sheet.pdf").exit());
+        assertEquals(64, eavesproof.ask("rules", "show", "nz", "-o", "sheet.txt").exit());
+    }
+
+    private static String readme(String kind) throws IOException {
+        String text = Files.readString(HOME.resolve("rules/README.md"));
+        String begins = "```" + kind + " layer\n";
+        int start = text.indexOf(begins) + begins.length();
+        return text.substring(start, text.indexOf("```", start));
     }
 
     @Test

@@ -110,7 +110,7 @@ class TablesInRulesTest {
         assertTrue(once.files().containsKey("tables/centres.csv"));
         assertNotEquals(once.files(), changed.files());
         assertEquals(
-                "at most table(\"centres\", $material, $width) mm, with other figures",
+                "at most table centres by gutter material and gutter width, in mm, with other figures",
                 eavesproof.rules.RuleChange.between(
                                 once.ruleSet().rules(), changed.ruleSet().rules())
                         .get(0)

@@ -120,7 +120,7 @@ class RuleBookTest {
     @Test
     void aSourceThatIsNoDocumentIsRefused() {
         Rule rule = rule("a", 1).citing(new Rule.Cited("hearsay", "3"));
-        refuses("two.drl:4", "a document and a clause", List.of(), Map.of(), rule);
+        refuses("two.drl:4", "a key of documents", List.of(), Map.of(), rule);
     }
 
     @Test

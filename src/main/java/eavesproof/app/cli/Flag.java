@@ -20,6 +20,12 @@ record Flag(String letter, String name, String argument, String says) {
                     "template",
                     "NAME|FOLDER",
                     "the templates to set it by, in place of installer-record");
+    static final Flag TEMPLATE_OF_RULES =
+            new Flag(
+                    "",
+                    "template",
+                    "NAME|FOLDER",
+                    "the templates to set it by, in place of rule-sheet");
     static final Flag FORCE = new Flag("", "force", "", "replace a file that is there already");
     static final Flag HELP = new Flag("h", "help", "", "say what this command does");
     static final Flag TRACE =

@@ -94,12 +94,22 @@ public final class Main {
             }
             case "help", "--help", "-h" -> {
                 List<String> about = typed.subList(1, typed.size());
-                return about.isEmpty()
-                        ? manual.all()
-                        : manual.of(named(about).orElseThrow(() -> noSuch(about)));
+                return about.isEmpty() ? manual.all() : manual(about);
             }
             default -> throw noSuch(typed);
         }
+    }
+
+    private String manual(List<String> about) throws WrongUse {
+        Optional<Command> named = named(about);
+        if (named.isPresent()) {
+            return manual.of(named.get());
+        }
+        List<Command> family = about.size() == 1 ? family(about.get(0)) : List.of();
+        if (family.isEmpty()) {
+            throw noSuch(about);
+        }
+        return new Manual(family).all();
     }
 
     /** A command's name is a word or two, and stands first. */
@@ -116,13 +126,18 @@ public final class Main {
     }
 
     private WrongUse noSuch(List<String> typed) {
-        boolean isFamily =
-                commands.stream().anyMatch(one -> one.name().startsWith(typed.get(0) + " "));
-        String asked = String.join(" ", typed.subList(0, isFamily ? Math.min(2, typed.size()) : 1));
+        List<Command> family = family(typed.get(0));
+        int words = family.isEmpty() ? 1 : Math.min(2, typed.size());
         return new WrongUse(
                 "there is no command "
-                        + asked
+                        + String.join(" ", typed.subList(0, words))
                         + "; there are "
-                        + commands.stream().map(Command::name).collect(Collectors.joining(", ")));
+                        + (family.isEmpty() ? commands : family)
+                                .stream().map(Command::name).collect(Collectors.joining(", ")));
+    }
+
+    /** Commands of two words that begin with this one. */
+    private List<Command> family(String word) {
+        return commands.stream().filter(one -> one.name().startsWith(word + " ")).toList();
     }
 }

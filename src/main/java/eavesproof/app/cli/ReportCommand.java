@@ -6,26 +6,19 @@ import eavesproof.app.ReportJob;
 import eavesproof.app.WholeFile;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.report.LayoutTrouble;
-import eavesproof.report.Paper;
 import eavesproof.report.pdf.KeyTrouble;
 import eavesproof.report.pdf.SigningKey;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Writes the report of a job. */
 final class ReportCommand implements Command {
     private static final Flag TO =
             new Flag("o", "out", "F.pdf", "the file to write; its ending says whether PDF or HTML");
-    private static final Flag PAPER =
-            new Flag("", "paper", "a4|letter", "the sheet it is for; a4 if nothing is said");
     private static final Flag SIGN =
             new Flag(
                     "",
@@ -34,9 +27,6 @@ final class ReportCommand implements Command {
                     "sign the PDF digitally with this key; its passphrase is asked for, or taken"
                             + " from "
                             + Passphrase.VARIABLE);
-    private static final Flag DATE =
-            new Flag("", "date", "YYYY-MM-DD", "the date on the report; today if nothing is said");
-
     private static final String USUAL_TEMPLATE = "installer-record";
 
     private final Passphrase passphrase;
@@ -75,13 +65,14 @@ final class ReportCommand implements Command {
 
     @Override
     public List<Flag> flags() {
-        return List.of(TO, Flag.RULES, PAPER, Flag.TEMPLATE, DATE, SIGN, Flag.FORCE);
+        return List.of(
+                TO, Flag.RULES, Printed.PAPER, Flag.TEMPLATE, Printed.DATE, SIGN, Flag.FORCE);
     }
 
     @Override
     public int run(Asked asked, Surroundings here) throws WrongUse, BadInput, IOException {
         WholeFile target = new WholeFile(asked.file(TO), asked.has(Flag.FORCE));
-        boolean html = isHtml(target.target());
+        boolean html = Printed.isHtml(target.target(), "a report");
         ReportJob report = report(asked, here);
         target.check();
         Optional<SigningKey> key = key(asked, html, report);
@@ -111,7 +102,7 @@ final class ReportCommand implements Command {
 
     private static ReportJob report(Asked asked, Surroundings here) throws WrongUse {
         Path folder = here.template(asked.value(Flag.TEMPLATE).orElse(USUAL_TEMPLATE));
-        return new ReportJob(folder, paper(asked), issued(asked));
+        return new ReportJob(folder, Printed.paper(asked), Printed.issued(asked));
     }
 
     private Optional<SigningKey> key(Asked asked, boolean html, ReportJob report)
@@ -132,40 +123,10 @@ final class ReportCommand implements Command {
         return Optional.of(key);
     }
 
-    private static boolean isHtml(Path target) throws WrongUse {
-        String name = target.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".pdf") && !name.endsWith(".html")) {
-            throw new WrongUse("a report is a .pdf or a .html, and not " + target);
-        }
-        return name.endsWith(".html");
-    }
-
-    private static Paper paper(Asked asked) throws WrongUse {
-        String paper = asked.value(PAPER).orElse("a4");
-        return switch (paper) {
-            case "a4" -> Paper.A4;
-            case "letter" -> Paper.LETTER;
-            default -> throw new WrongUse("--paper is a4 or letter, and not " + paper);
-        };
-    }
-
     /** A report of another day is signed as of that day, so that the same call gives the same. */
     private static Instant moment(Asked asked, ReportJob report) {
-        return asked.has(DATE)
+        return asked.has(Printed.DATE)
                 ? report.issued().atStartOfDay(ZoneOffset.UTC).toInstant()
                 : Instant.now();
-    }
-
-    /** The one place that asks what day it is. */
-    private static LocalDate issued(Asked asked) throws WrongUse {
-        Optional<String> date = asked.value(DATE);
-        if (date.isEmpty()) {
-            return LocalDate.now(ZoneId.systemDefault());
-        }
-        try {
-            return LocalDate.parse(date.get());
-        } catch (DateTimeParseException e) {
-            throw new WrongUse("--date is a day such as 2026-05-31, and not " + date.get());
-        }
     }
 }

@@ -1,10 +1,16 @@
 package eavesproof.app.cli;
 
 import eavesproof.app.AdaptRules;
+import eavesproof.app.cli.Page.Look;
+import eavesproof.rules.RefusedRules;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Begins a rule set of somebody's own. */
 final class RulesAdaptCommand implements Command {
@@ -55,12 +61,38 @@ final class RulesAdaptCommand implements Command {
                         .map(String::strip)
                         .distinct()
                         .toList();
-        RulesOnDisk.of(
-                () -> {
-                    AdaptRules.begin(base, folder, replaced, here.shippedRules());
-                    return folder;
-                });
+        RulesOnDisk.of(() -> begun(base, folder, replaced, here));
         here.messages().println("written: " + folder);
+        here.messages()
+                .print(
+                        next(folder, base, replaced.isEmpty())
+                                .map(line -> new Page(false).say(2, 4, Look.PLAIN, line).text())
+                                .collect(Collectors.joining()));
         return 0;
+    }
+
+    private static Path begun(String base, Path folder, List<String> replaced, Surroundings here)
+            throws RefusedRules, IOException {
+        try {
+            AdaptRules.begin(base, folder, replaced, here.shippedRules());
+            return folder;
+        } catch (FileAlreadyExistsException e) {
+            throw new FileSystemException(
+                    folder.toString(), null, "is there already, and is left as it is");
+        }
+    }
+
+    private static Stream<String> next(Path folder, String base, boolean empty) {
+        String rules =
+                empty
+                        ? "its rules, none yet; eavesproof rules show "
+                                + base
+                                + " --brief names those below"
+                        : "its rules: change limit, words and source";
+        return Stream.of(
+                "edit " + folder.resolve("own.drl") + ": " + rules,
+                "edit " + folder.resolve("rule-set.json") + ": its title, and what it cites",
+                "then: eavesproof rules verify " + folder,
+                "rules/README.md has a finished example");
     }
 }

@@ -1,6 +1,7 @@
 package eavesproof.app.cli;
 
 import eavesproof.app.CompareRules;
+import eavesproof.app.CompareVerdicts;
 import eavesproof.app.LoadedRules;
 import eavesproof.app.cli.Page.Look;
 import eavesproof.findings.Findings;
@@ -55,15 +56,16 @@ final class RulesCompareCommand implements Command {
         }
         listed(page, "RULES", differences.rules());
         listed(page, "WHAT ELSE CAN MOVE A VERDICT", differences.others());
-        listed(page, "CLAUSES NOT CHECKED", differences.notChecked());
+        listed(page, "NOT CHECKED BY " + two.get(0) + " ALONE", differences.notCheckedBefore());
+        listed(page, "NOT CHECKED BY " + two.get(1) + " ALONE", differences.notCheckedAfter());
         Optional<String> job = asked.value(JOB);
         if (job.isPresent()) {
             RecordOnDisk record = RecordOnDisk.read(job.get());
             Findings before = record.check(Optional.of(two.get(0)), here).findings();
             Findings after = record.check(Optional.of(two.get(1)), here).findings();
-            List<String> changed = CompareRules.verdicts(before, after);
-            listed(page, "VERDICTS ON " + job.get(), changed);
-            page.gap().say(TEXT, InWords.count(changed.size(), "verdict") + " changed.");
+            CompareVerdicts verdicts = CompareVerdicts.of(before, after);
+            listed(page, "VERDICTS ON " + job.get(), verdicts.lines());
+            page.gap().say(TEXT, InWords.count(verdicts.changed(), "verdict") + " changed.");
             page.say(TEXT, UNDER, Look.PLAIN, "from: " + OutcomeSentence.outcome(before));
             page.say(TEXT, UNDER, Look.PLAIN, "to:   " + OutcomeSentence.outcome(after));
         }

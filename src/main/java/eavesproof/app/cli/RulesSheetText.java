@@ -1,9 +1,10 @@
 package eavesproof.app.cli;
 
-import eavesproof.app.RequirementInWords;
-import eavesproof.app.RulesInWords;
 import eavesproof.app.cli.Page.Look;
+import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
+import eavesproof.report.RequirementInWords;
+import eavesproof.report.RulesInWords;
 import java.util.List;
 import java.util.Locale;
 
@@ -15,27 +16,41 @@ final class RulesSheetText {
 
     private RulesSheetText() {}
 
-    static String of(RulesInWords rules, boolean colour) {
+    /**
+     * @param brief only names and limits
+     */
+    static String of(RulesInWords rules, Findings.RulesUsed used, boolean brief, boolean colour) {
         Page page = new Page(colour);
-        page.say(0, Look.STRONG, rules.used().title() + " (" + rules.used().name() + ")");
-        page.say(TEXT, "for " + rules.used().jurisdiction());
+        page.say(0, Look.STRONG, rules.title() + " (" + rules.name() + ")");
+        page.say(TEXT, "for " + rules.jurisdiction());
         page.say(
                 TEXT,
-                InWords.count(rules.requirements().size(), "requirement")
+                InWords.count(rules.count(), "requirement")
                         + ", laid as "
                         + String.join(", then ", rules.layers()));
-        String topic = "";
-        for (RequirementInWords one : rules.requirements()) {
-            if (!one.topic().equals(topic)) {
-                topic = one.topic();
-                page.gap().say(0, Look.STRONG, topic.toUpperCase(Locale.ROOT));
-            }
-            requirement(page, one);
+        if (!rules.always().isEmpty()) {
+            page.say(TEXT, "each where " + InWords.list(rules.always()));
         }
-        listed(page, "STATED FOR THE ENGINEERING", rules.stated());
-        listed(page, "NOT SHOWN TO COMPLY WHERE NO RULE SPEAKS OF", rules.mustJudge());
-        listed(page, "NOT CHECKED", rules.used().clausesNotChecked());
-        RulesText.held(page, "THESE RULES", rules.used());
+        for (RulesInWords.Topic topic : rules.topics()) {
+            page.gap().say(0, Look.STRONG, topic.name().toUpperCase(Locale.ROOT));
+            for (RequirementInWords one : topic.requirements()) {
+                if (brief) {
+                    page.lead(TEXT, UNDER, Look.PLAIN, one.name(), one.demand());
+                } else {
+                    requirement(page, one);
+                }
+            }
+        }
+        for (RulesInWords.Laid laid : rules.laid()) {
+            String title = "WHAT " + laid.layer() + " CHANGES OF " + laid.over();
+            listed(page, title, laid.changes().isEmpty() ? List.of("nothing") : laid.changes());
+        }
+        if (!brief) {
+            listed(page, "STATED FOR THE ENGINEERING", rules.stated());
+            listed(page, "NOT SHOWN TO COMPLY WHERE NO RULE SPEAKS OF", rules.mustJudge());
+            listed(page, "NOT CHECKED", rules.notChecked());
+            RulesText.held(page, "THESE RULES", used);
+        }
         page.gap()
                 .say(
                         TEXT,
@@ -52,7 +67,8 @@ final class RulesSheetText {
         if (!one.when().isEmpty()) {
             page.say(UNDER, FURTHER, Look.PLAIN, "where " + InWords.list(one.when()));
         }
-        page.say(UNDER, FURTHER, Look.FAINT, one.source() + "; decided " + one.decision());
+        page.say(UNDER, FURTHER, Look.FAINT, one.source());
+        page.say(UNDER, FURTHER, Look.FAINT, "decided " + one.decision());
     }
 
     private static void listed(Page page, String title, List<String> lines) {

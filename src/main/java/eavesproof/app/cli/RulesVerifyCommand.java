@@ -55,10 +55,8 @@ final class RulesVerifyCommand implements Command {
                         + InWords.count(found.expectations(), "verdict")
                         + " expected by "
                         + InWords.count(found.examples(), "worked example"));
-        if (!found.withoutExample().isEmpty()) {
-            page.say(0, "no worked example of:");
-            found.withoutExample().forEach(rule -> page.say(TEXT, rule));
-        }
+        listed(page, "no worked example of:", found.withoutExample());
+        listed(page, "look again at:", found.lookAgain());
         page.say(
                 0,
                 Look.STRONG,
@@ -67,5 +65,12 @@ final class RulesVerifyCommand implements Command {
                         : InWords.count(found.wrong().size(), "thing") + " not well.");
         here.show(page.text());
         return found.isWell() ? 0 : 1;
+    }
+
+    private static void listed(Page page, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            page.say(0, title);
+            lines.forEach(line -> page.say(TEXT, UNDER, Look.PLAIN, line));
+        }
     }
 }

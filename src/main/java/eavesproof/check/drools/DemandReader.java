@@ -1,5 +1,6 @@
 package eavesproof.check.drools;
 
+import eavesproof.quantity.Dimension;
 import eavesproof.quantity.Unit;
 import eavesproof.rules.Rule;
 import eavesproof.survey.FactKind;
@@ -92,7 +93,11 @@ final class DemandReader {
         Unit own = subject.unit().orElseThrow();
         LimitReader reader = new LimitReader(scope, words);
         Rule.Limit limit = reader.read();
-        words.sign(",", "a comma and the unit");
+        words.sign(
+                ",",
+                own.dimension() == Dimension.SLOPE
+                        ? "a comma and the unit; a fall of 1:400 is 1000 / 400, \"mm/m\""
+                        : "a comma and the unit");
         Token symbol = words.string("the unit in quotes");
         Unit unit = Unit.of(symbol.text()).orElse(null);
         if (unit == null) {

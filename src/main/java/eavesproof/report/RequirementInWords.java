@@ -1,11 +1,13 @@
-package eavesproof.app;
+package eavesproof.report;
 
 import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
+import eavesproof.quantity.Decimals;
+import eavesproof.rules.Decision;
+import eavesproof.rules.DemandInWords;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleBook;
 import eavesproof.rules.RuleSet;
-import eavesproof.rules.RuleText;
 import eavesproof.survey.FactKind;
 import eavesproof.survey.Vocabulary;
 import java.util.ArrayList;
@@ -21,7 +23,10 @@ import java.util.Map;
  * @param where what names in the demand stand for
  * @param when what must be so for it to apply
  * @param source document, edition, clause and standing
- * @param decision how a measured value decides
+ * @param cited the same in short: the number of the document in the list of documents, the clause,
+ *     and the standing where nobody here has seen the document
+ * @param decision how a measured value decides; {@code mark} the same in a word
+ * @param layer the rule set that it comes from
  */
 public record RequirementInWords(
         String name,
@@ -32,7 +37,10 @@ public record RequirementInWords(
         List<String> where,
         List<String> when,
         String source,
-        String decision) {
+        String cited,
+        String decision,
+        String mark,
+        String layer) {
 
     public RequirementInWords {
         where = List.copyOf(where);
@@ -45,13 +53,69 @@ public record RequirementInWords(
                 rule.topic(),
                 rule.says(),
                 kind(rule.subject()).says(),
-                RuleText.words(rule.demand()),
+                DemandInWords.of(rule),
                 where(rule),
                 rule.circumstances().stream().flatMap(one -> when(one).stream()).toList(),
                 source(rule, book),
+                cited(rule, book),
                 kind(rule.subject()).observed()
-                        ? "as it is counted or said"
-                        : book.decision(rule).text());
+                        ? "as it is counted or seen"
+                        : decision(book.decision(rule)),
+                kind(rule.subject()).observed() ? "counted" : mark(book.decision(rule)),
+                layer(rule, book));
+    }
+
+    /** The same without conditions that are said elsewhere. */
+    RequirementInWords without(List<String> said) {
+        return new RequirementInWords(
+                name,
+                topic,
+                says,
+                measured,
+                demand,
+                where,
+                when.stream().filter(condition -> !said.contains(condition)).toList(),
+                source,
+                cited,
+                decision,
+                mark,
+                layer);
+    }
+
+    private static String cited(Rule rule, RuleBook book) {
+        List<String> parts = new ArrayList<>();
+        int number = List.copyOf(book.documents().keySet()).indexOf(rule.source().document()) + 1;
+        parts.add(("[" + number + "] " + rule.source().clause()).strip());
+        RuleSet.Standing standing = book.document(rule).standing();
+        if (standing.isUnconfirmed()) {
+            parts.add(standing.words());
+        }
+        return String.join(", ", parts);
+    }
+
+    private static String mark(Decision decision) {
+        return decision.guard() == 0
+                ? "simple"
+                : decision.guard() == 1
+                        ? "guarded"
+                        : "guarded " + Decimals.plain(decision.guard(), 3);
+    }
+
+    private static String decision(Decision decision) {
+        if (decision.guard() == 0) {
+            return "by the reading as it is";
+        }
+        String times = decision.guard() == 1 ? "" : Decimals.plain(decision.guard(), 3) + " times ";
+        return "with " + times + "the uncertainty kept inside the limit";
+    }
+
+    private static String layer(Rule rule, RuleBook book) {
+        for (int i = 0; i < book.layers().size(); i++) {
+            if (book.inForceOf(i).stream().anyMatch(one -> one.name().equals(rule.name()))) {
+                return book.layers().get(i).name();
+            }
+        }
+        throw new IllegalArgumentException(rule.name() + " is no rule of " + book.name());
     }
 
     /** The numbers that circumstances bind and the demand reckons with. */
@@ -61,16 +125,16 @@ public record RequirementInWords(
             FactKind kind = kind(circumstance);
             for (Rule.Condition condition : circumstance.conditions()) {
                 if (condition instanceof Rule.Bind bind && bind.field().equals(kind.measure())) {
-                    bound.put(bind.variable(), kind.says());
+                    bound.put(kind.title(), kind.says());
                 }
             }
         }
         List<String> where = new ArrayList<>();
-        String demand = RuleText.words(rule.demand());
+        String demand = DemandInWords.of(rule);
         bound.forEach(
-                (variable, says) -> {
-                    if (demand.contains(variable)) {
-                        where.add(variable + " is " + says);
+                (title, says) -> {
+                    if (demand.contains(title)) {
+                        where.add(title + ": " + says);
                     }
                 });
         return where;
