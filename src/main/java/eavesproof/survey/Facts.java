@@ -161,6 +161,8 @@ public final class Facts {
 
     public record DrainSize(String run, String drain, double sizeMm) implements Fact {}
 
+    public record DrainRoof(String run, String drain, double planM2) implements Fact {}
+
     public record DrainFall(String run, String drain, double fallMmPerM) implements Fact {}
 
     public record DischargeKind(String run, String discharge, String named) implements Fact {}

@@ -25,7 +25,7 @@ final class PipeSizes {
                     Facts.DownpipeRoof.class,
                     Facts.DownpipeGutter.class);
     private static final List<Class<? extends Facts.Fact>> OF_DRAINS =
-            List.of(Facts.DrainSize.class, Facts.DrainFall.class);
+            List.of(Facts.DrainSize.class, Facts.DrainRoof.class, Facts.DrainFall.class);
 
     private final String run;
     private final Way way;
@@ -208,6 +208,11 @@ final class PipeSizes {
                 Facts.DrainSize.class,
                 mm -> new Facts.DrainSize(run, id, mm),
                 asMarked(drain.sizeMm(), "size of " + name),
+                id);
+        number(
+                Facts.DrainRoof.class,
+                m2 -> new Facts.DrainRoof(run, id, m2),
+                Found.by(() -> comesTo(drain, Facts.ReachRoof.class, this::roof)),
                 id);
         Found<Uncertain> length = read(drain.lengthMm(), "length of " + name, with, name);
         number(

@@ -273,6 +273,10 @@ public final class Vocabulary {
                                 "the length of all gutter that drains to a downpipe"),
                         number(Facts.DrainSize.class, Unit.MM, "the inside diameter of a drain"),
                         number(
+                                Facts.DrainRoof.class,
+                                Unit.M2,
+                                "all roof that drains to a drain, as the rule set counts it"),
+                        number(
                                 Facts.DrainFall.class,
                                 Unit.MM_PER_M,
                                 "the fall of a drain in the direction of the water"),

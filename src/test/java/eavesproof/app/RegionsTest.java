@@ -30,7 +30,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The regions against the published answers of their documents, each on a record. */
 class RegionsTest {
-    private static final List<String> REGIONS = List.of("au", "gb-eng", "nz");
+    private static final List<String> REGIONS =
+            List.of("au", "gb-eng", "nz", "us", "us-2012", "us-2018");
     private static final Map<String, ShippedRules> LOADED = new HashMap<>();
 
     static List<Path> examples() throws IOException {

@@ -144,6 +144,8 @@ class TableKeysTest {
                 new Facts.DrainFall("a", "dr", 10), seen(TWO_SIDES).fact(Facts.DrainFall.class));
         assertEquals(
                 new Facts.DrainSize("a", "dr", 100), seen(TWO_SIDES).fact(Facts.DrainSize.class));
+        assertEquals(
+                new Facts.DrainRoof("a", "dr", 45), seen(TWO_SIDES).fact(Facts.DrainRoof.class));
         String unread = TWO_SIDES.replace(" \"drop_mm\": 60,", "");
         assertEquals(1, seen(unread).gaps(Facts.DrainFall.class).size());
     }
