@@ -31,7 +31,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The regions against the published answers of their documents, each on a record. */
 class RegionsTest {
     private static final List<String> REGIONS =
-            List.of("au", "gb-eng", "nz", "us", "us-2012", "us-2018");
+            List.of(
+                    "au", "eu", "eu-de", "eu-fr", "gb-eng", "nz", "us", "us-2012", "us-2018");
     private static final Map<String, ShippedRules> LOADED = new HashMap<>();
 
     static List<Path> examples() throws IOException {
@@ -126,6 +127,19 @@ class RegionsTest {
         assertEquals(4000, limit(check("nz", "small-roof"), "gutter section").value());
     }
 
+    /** NZ E1/AS1 appendix A, published, and low beside its neighbours. */
+    @Test
+    void lytteltonStandsAsPrinted() {
+        assertEquals("26", rules("nz").book().basis().get("rain_at Lyttelton").text());
+    }
+
+    /** NZ E1/AS1 3.2.2 and figure 3, graph: 100 mm at 1:70 takes 241 m2 in 100 mm/h. */
+    @Test
+    void figure3TakesWhatItsCurveShows() throws IOException {
+        assertEquals(
+                241 * 100 / 97.0, limit(check("nz", "drain-100"), "roof on a drain").value(), 3);
+    }
+
     @Test
     void aSupersededEditionIsNeverABareComplies() throws IOException {
         Findings superseded = check("nz", "superseded");
@@ -147,6 +161,30 @@ class RegionsTest {
         assertTrue(
                 check("gb-eng", "table-2").unconfirmedSources().stream()
                         .anyMatch(source -> source.document().contains("Approved Document H")));
+    }
+
+    @Test
+    void anOutcomeByMethodsFromMemorySaysSo() throws IOException {
+        for (String region : List.of("eu", "eu-de")) {
+            String example = region.equals("eu") ? "falling" : "80-mm";
+            assertTrue(
+                    check(region, example).unconfirmedSources().stream()
+                            .anyMatch(source -> source.document().contains("EN 12056-3")),
+                    region);
+        }
+    }
+
+    /** NF DTU 60.11 P3, published: 0.05 L/s on each m2 are 180 mm/h. */
+    @Test
+    void theRainOfFranceIsThatOfItsStandard() throws IOException {
+        Finding rain =
+                check("eu-fr", "place").findings().stream()
+                        .filter(finding -> finding.rule().equals("rain of France"))
+                        .findFirst()
+                        .orElseThrow();
+        Finding.MeasuredNumber measured =
+                (Finding.MeasuredNumber) rain.measured().orElseThrow();
+        assertEquals(180, measured.value(), 1e-9);
     }
 
     private static Finding.NumberLimit limit(Findings findings, String rule) {
