@@ -14,6 +14,7 @@ import eavesproof.findings.Outcome;
 import eavesproof.judge.Verdict;
 import eavesproof.rules.Rule;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -140,6 +141,16 @@ class RegionsTest {
                 241 * 100 / 97.0, limit(check("nz", "drain-100"), "roof on a drain").value(), 3);
     }
 
+    /** Only its size and fall are checked, so that silence on the rest must show. */
+    @Test
+    void aJobWithAnInternalGutterIsNeverShownToComply() throws IOException {
+        Findings internal = check("nz", "internal");
+        assertEquals(Outcome.NOT_SHOWN, internal.outcome());
+        assertTrue(
+                internal.uncovered().stream()
+                        .anyMatch(one -> one.kind().name().equals("SupportCount")));
+    }
+
     @Test
     void aSupersededEditionIsNeverABareComplies() throws IOException {
         Findings superseded = check("nz", "superseded");
@@ -161,6 +172,38 @@ class RegionsTest {
         assertTrue(
                 check("gb-eng", "table-2").unconfirmedSources().stream()
                         .anyMatch(source -> source.document().contains("Approved Document H")));
+    }
+
+    /** In no country does rain belong into a foul gully or a foul sewer. */
+    @ParameterizedTest
+    @MethodSource("regions")
+    void aFoulGullyIsAlwaysRefused(String region) throws IOException {
+        String whole = null;
+        for (Path file : examples(region)) {
+            String text = Files.readString(file);
+            whole = whole == null && text.contains("\"place\": {") ? text : whole;
+        }
+        for (String foul : List.of("foul gully", "foul sewer")) {
+            String now =
+                    String.valueOf(whole)
+                            .replaceAll(
+                                    "(\"place\": \\{\\s*\"is\": \")[^\"]+", "$1" + foul);
+            Findings findings = rules(region).check(read(now).job());
+            assertEquals(Outcome.DOES_NOT_COMPLY, findings.outcome(), region);
+            assertTrue(
+                    findings.findings().stream()
+                            .filter(one -> one.kind().equals("discharge-kind"))
+                            .anyMatch(one -> one.verdict() == Verdict.DOES_NOT_COMPLY),
+                    region);
+        }
+    }
+
+    private static Example read(String text) throws IOException {
+        try {
+            return ExampleFile.read(text.getBytes(StandardCharsets.UTF_8));
+        } catch (BadRecord bad) {
+            throw new IllegalStateException(bad);
+        }
     }
 
     @Test
