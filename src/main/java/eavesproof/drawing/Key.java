@@ -154,6 +154,7 @@ public final class Key {
                 Said.nothing(),
                 Said.nothing(),
                 null,
+                null,
                 80.0,
                 null,
                 null,

@@ -113,7 +113,9 @@ final class RunShape {
                             .says("a station; below 0 if left of the gutter"),
                     key("ends_mm", Ranges.SIGNED_MM),
                     key("material", Texts.LINE),
-                    key("preservative", Texts.LINE),
+                    key("preservative", Texts.LINE).says("as it is named"),
+                    said("treated_with", "preservative", new Leaf.Word(Words.PRESERVATIVES))
+                            .says("what the preservative is made of"),
                     said("sound", "yes-or-no", YES_NO),
                     list("edge_readings", EDGE_READING).says("levels of its lower edge"));
 

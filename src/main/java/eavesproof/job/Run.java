@@ -123,12 +123,18 @@ public record Run(
     /** Front bead minus back edge, mm; positive where the front lies lower. */
     public record CrossTilt(@Nullable Double stationMm, @Nullable Double frontLowerMm) {}
 
-    /** The timber that carries the gutter, by stations of the straight (may begin below 0). */
+    /**
+     * The timber that carries the gutter, by stations of the straight (may begin below 0).
+     *
+     * @param preservative as it is named
+     * @param treatedWith what it is made of, one of {@link Words#PRESERVATIVES}
+     */
     public record Fascia(
             @Nullable Double beginsMm,
             @Nullable Double endsMm,
             @Nullable String material,
             @Nullable String preservative,
+            Said<String> treatedWith,
             Said<String> sound,
             @Nullable List<Reading> edgeReadings) {}
 

@@ -23,6 +23,7 @@ public sealed interface WayPart {
      * @param hold sliding or fixed
      * @param cementedToGutter yes, no or unknown
      * @param setForTemperature yes if it was set for the gutter's temperature on the day
+     * @param gapMm room left in a sliding outlet for the gutter to grow into, when it was set
      */
     record Outlet(
             String id,
@@ -34,6 +35,7 @@ public sealed interface WayPart {
             @Nullable String hold,
             Said<String> cementedToGutter,
             Said<String> setForTemperature,
+            @Nullable Double gapMm,
             @Nullable String screwedToFascia,
             @Nullable Double sizeMm,
             @Nullable String edge,

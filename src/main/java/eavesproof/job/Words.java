@@ -80,6 +80,18 @@ public final class Words {
                     "copper",
                     OTHER);
 
+    public static final List<String> PRESERVATIVES =
+            List.of("none", "copper-based", "boron", OTHER);
+
+    /** Those that copper, and water that ran over it, eats away. */
+    public static final List<String> WORN_BY_COPPER =
+            List.of(
+                    "steel",
+                    "galvanised steel",
+                    "zinc-aluminium coated steel",
+                    "zinc",
+                    "aluminium");
+
     public static final String SLIDING = "sliding";
     public static final String FIXED = "fixed";
     public static final List<String> OUTLET_HOLDS = List.of(SLIDING, FIXED);

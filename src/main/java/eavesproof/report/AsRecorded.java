@@ -150,6 +150,7 @@ final class AsRecorded {
                         : "from " + People.or(from) + " to " + People.or(to),
                 fascia.material(),
                 fascia.preservative(),
+                said("treated with", fascia.treatedWith()),
                 said("sound", fascia.sound()));
     }
 

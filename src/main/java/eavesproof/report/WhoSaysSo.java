@@ -86,6 +86,9 @@ final class WhoSaysSo {
             Run.Fascia fascia = straight.fascia();
             if (fascia != null) {
                 word("Straight " + straight.id() + ": the timber is sound", fascia.sound());
+                word(
+                        "Straight " + straight.id() + ": the timber was treated with",
+                        fascia.treatedWith());
             }
         }
     }

@@ -57,7 +57,17 @@ final class Asking {
                     + " an outlet, and record it on the way of the water";
         }
         double measured = Case.measured(ruling);
-        if (ruling.demanded() instanceof Demanded.AtMost most
+        if (kind == Facts.TimberSound.class) {
+            String bracket = Case.key(ruling, "bracket");
+            return "replace the timber behind bracket "
+                    + bracket
+                    + ", or move the bracket to where the timber was looked at and is sound; what"
+                    + " else is screwed to that fascia needs a look too";
+        } else if (LoadProposals.isLoad(ruling)) {
+            return "put in brackets that carry at least "
+                    + Decimals.with(StrictMath.ceil(measured + Case.kept(ruling)), Unit.NEWTON)
+                    + " each, as their maker states it, or more of them";
+        } else if (ruling.demanded() instanceof Demanded.AtMost most
                 && most.unit() == Unit.RATIO
                 && most.limit() > 0) {
             return "make it carry "

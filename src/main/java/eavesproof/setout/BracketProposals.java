@@ -140,6 +140,43 @@ final class BracketProposals {
         return List.of(new Proposal("fit screws: " + Grid.listed(words), job));
     }
 
+    /** Screws that do not sit deep enough: longer ones. */
+    static List<Proposal> bite(Case here, List<Ruling> group) {
+        double longer = 0;
+        for (Ruling ruling : group) {
+            if (ruling.demanded() instanceof Demanded.AtLeast least) {
+                double more = least.limit() + Case.kept(ruling) - Case.measured(ruling);
+                longer = Math.max(longer, StrictMath.ceil(more));
+            }
+        }
+        Job job = here.job();
+        List<String> ids = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
+        for (Ruling ruling : group) {
+            String id = Case.key(ruling, "bracket");
+            double bite = Case.measured(ruling) + longer;
+            ids.add(id);
+            least = Math.min(least, bite);
+            job =
+                    Edits.bracket(
+                            job, Case.straight(ruling), id, it -> Edits.with(it, "biteMm", bite));
+        }
+        if (!(longer > 0)) {
+            return List.of();
+        }
+        return List.of(
+                new Proposal(
+                        "replace the screws of "
+                                + (ids.size() == 1 ? "bracket " : "brackets ")
+                                + Grid.listed(ids)
+                                + " with ones "
+                                + Grid.mm(longer)
+                                + " longer, so that they sit at least "
+                                + Grid.mm(least)
+                                + " deep in sound timber",
+                        job));
+    }
+
     static List<Proposal> screwMetal(Case here, List<Ruling> group) {
         Job job = here.job();
         if (!(group.get(0).demanded() instanceof Demanded.OneOf allowed)) {

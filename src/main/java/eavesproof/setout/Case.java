@@ -7,7 +7,9 @@ import eavesproof.judge.Verdict;
 import eavesproof.quantity.Uncertain;
 import eavesproof.survey.Answer;
 import eavesproof.survey.Facts;
+import eavesproof.survey.Measure;
 import eavesproof.survey.Place;
+import eavesproof.survey.Vocabulary;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +63,15 @@ record Case(Job job, Checked checked) {
                 .findFirst();
     }
 
+    /** A fact that is a number, at one place. */
+    Optional<Double> number(Class<? extends Facts.Fact> kind, Map<String, String> keys) {
+        return checked.survey().of(Vocabulary.kind(kind)).stream()
+                .filter(it -> it.place().keys().equals(keys))
+                .filter(Answer.Known.class::isInstance)
+                .map(it -> ((Measure.Number) ((Answer.Known) it).measure()).value().value())
+                .findFirst();
+    }
+
     /** How much of the uncertainty is kept inside the limit. */
     static double kept(Ruling ruling) {
         return ruling.guard() * ruling.margin().map(Uncertain::expandedUncertainty).orElse(0.0);
@@ -85,7 +96,7 @@ record Case(Job job, Checked checked) {
 
     static double measured(Ruling ruling) {
         return ruling.subject() instanceof Answer.Known known
-                        && known.measure() instanceof eavesproof.survey.Measure.Number number
+                        && known.measure() instanceof Measure.Number number
                 ? number.value().value()
                 : Double.NaN;
     }

@@ -45,6 +45,15 @@ final class Edits {
         }
     }
 
+    /** A number of a record by the name of its part. */
+    static @Nullable Double number(Record record, String part) {
+        try {
+            return (Double) record.getClass().getMethod(part).invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalArgumentException(record.getClass() + " has no part " + part, e);
+        }
+    }
+
     static Job straight(Job job, String id, UnaryOperator<Straight> edit) {
         List<Run> runs = new ArrayList<>();
         for (Run run : Parts.of(job.runs())) {
@@ -90,7 +99,7 @@ final class Edits {
                 job, straight, it -> with(it, "brackets", plus(Parts.of(it.brackets()), bracket)));
     }
 
-    static Job moveJoint(Job job, String straight, String id, double stationMm) {
+    static Job joint(Job job, String straight, String id, UnaryOperator<Joint> edit) {
         return straight(
                 job,
                 straight,
@@ -99,12 +108,12 @@ final class Edits {
                                 it,
                                 "joints",
                                 Parts.of(it.joints()).stream()
-                                        .map(
-                                                one ->
-                                                        one.id().equals(id)
-                                                                ? with(one, "stationMm", stationMm)
-                                                                : one)
+                                        .map(one -> one.id().equals(id) ? edit.apply(one) : one)
                                         .toList()));
+    }
+
+    static Job moveJoint(Job job, String straight, String id, double stationMm) {
+        return joint(job, straight, id, it -> with(it, "stationMm", stationMm));
     }
 
     static Job addJoint(Job job, String straight, Joint joint) {

@@ -6,11 +6,7 @@ import eavesproof.job.Run.Straight;
 import eavesproof.job.WayPart.Branch;
 import eavesproof.judge.Demanded;
 import eavesproof.judge.Ruling;
-import eavesproof.survey.Answer;
 import eavesproof.survey.Facts;
-import eavesproof.survey.Measure;
-import eavesproof.survey.Survey;
-import eavesproof.survey.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,9 +34,8 @@ final class FallProposals {
 
     private static List<Proposal> of(Case here, Ruling ruling, boolean hollow) {
         Map<String, String> keys = ruling.subject().place().keys();
-        Survey survey = here.checked().survey();
-        Optional<Double> length = number(survey, Facts.ReachLength.class, keys);
-        Optional<Double> fall = number(survey, Facts.ReachFall.class, keys);
+        Optional<Double> length = here.number(Facts.ReachLength.class, keys);
+        Optional<Double> fall = here.number(Facts.ReachFall.class, keys);
         Lie lie = length.map(mm -> lie(here.job(), ruling, mm)).orElse(null);
         if (lie == null || length.isEmpty()) {
             return List.of();
@@ -108,15 +103,6 @@ final class FallProposals {
             }
         }
         return missing;
-    }
-
-    private static Optional<Double> number(
-            Survey survey, Class<? extends Facts.Fact> kind, Map<String, String> keys) {
-        return survey.of(Vocabulary.kind(kind)).stream()
-                .filter(it -> it.place().keys().equals(keys))
-                .filter(Answer.Known.class::isInstance)
-                .map(it -> ((Measure.Number) ((Answer.Known) it).measure()).value().value())
-                .findFirst();
     }
 
     /**

@@ -41,6 +41,9 @@ final class Mending {
 
     /** A change, or why none of those tried serves; empty where nothing can be proposed. */
     Optional<Remedy> mend(List<Ruling> group) {
+        if (checksLeft <= 0) {
+            return Optional.empty();
+        }
         List<Tried> refused = new ArrayList<>();
         for (Proposal proposal : Proposals.of(new Case(job, before), group)) {
             Tried tried = tried(proposal, group);

@@ -41,6 +41,10 @@ final class MovementProposals {
         Parts.of(straight.joints()).stream()
                 .filter(it -> Words.EXPANSION.equals(it.kind()))
                 .forEach(it -> Optional.ofNullable(it.stationMm()).ifPresent(cuts::add));
+        Parts.outletsOn(here.job(), straight.id()).stream()
+                .filter(it -> Words.SLIDING.equals(it.hold()))
+                .filter(it -> Words.NO.equals(it.cementedToGutter().is()))
+                .forEach(it -> Optional.ofNullable(it.stationMm()).ifPresent(cuts::add));
         List<Along.Spot> spots = new ArrayList<>();
         for (Piece piece : pieces(cuts, missing)) {
             for (int i = 1; i <= piece.parts() - 1; i++) {
@@ -48,7 +52,7 @@ final class MovementProposals {
                 spots.add(new Along.Spot(straight, at));
             }
         }
-        return joints(here, spots);
+        return joints(here, Case.run(group.get(0)), spots);
     }
 
     private record Piece(double from, double to, int parts) {
@@ -93,22 +97,38 @@ final class MovementProposals {
             return List.of();
         }
         double length = to.getAsDouble() - from.getAsDouble();
-        int parts = (int) StrictMath.ceil(length / atMost);
-        List<Along.Spot> spots = new ArrayList<>();
-        for (int i = 1; i < parts && parts <= 100; i++) {
-            spots.add(along.at(from.getAsDouble() + length * i / parts));
+        int fewest = (int) StrictMath.ceil(length / atMost);
+        List<Proposal> proposals = new ArrayList<>();
+        // One more than the fewest, for where the places of these are taken.
+        for (int parts = fewest; parts <= fewest + 1 && parts <= 100; parts++) {
+            List<Along.Spot> spots = new ArrayList<>();
+            for (int i = 1; i < parts; i++) {
+                spots.add(along.at(from.getAsDouble() + length * i / parts));
+            }
+            proposals.addAll(joints(here, Case.run(first), spots));
         }
-        return joints(here, spots);
+        return proposals;
     }
 
-    private static List<Proposal> joints(Case here, List<Along.Spot> spots) {
+    /**
+     * Each at the free place nearest to its spot. First without a word on how far they are set
+     * open; where a rule asks that, closed, so that the check says what each has to take up.
+     */
+    private static List<Proposal> joints(Case here, String run, List<Along.Spot> spots) {
+        List<Proposal> proposals = new ArrayList<>(joints(here, run, spots, null));
+        proposals.addAll(joints(here, run, spots, 0.0));
+        return proposals;
+    }
+
+    private static List<Proposal> joints(
+            Case here, String run, List<Along.Spot> spots, @Nullable Double setMm) {
         Job job = here.job();
         List<String> words = new ArrayList<>();
         for (Along.Spot spot : spots) {
             Straight straight = spot.straight();
             double length = Optional.ofNullable(straight.lengthMm()).orElse(spot.stationMm());
             OptionalDouble at =
-                    Room.forJoint(here, straight, "")
+                    Room.forJoint(here, run, straight, "")
                             .nearest(spot.stationMm(), Room.HALF_MM, length - Room.HALF_MM);
             if (at.isEmpty()) {
                 return List.of();
@@ -121,8 +141,8 @@ final class MovementProposals {
                             at.getAsDouble(),
                             null,
                             null,
-                            null,
-                            null,
+                            setMm,
+                            setMm,
                             Words.NO);
             job = Edits.addJoint(job, straight.id(), joint);
         }
@@ -145,12 +165,19 @@ final class MovementProposals {
     /** A sliding outlet that was not set for the day. */
     static List<Proposal> set(Case here, List<Ruling> group) {
         String id = Case.key(group.get(0), "outlet");
+        String run = Case.run(group.get(0));
+        Double gap = RoomProposals.gapOf(here, run, id).orElse(null);
+        String to =
+                gap == null
+                        ? ""
+                        : ": a gap of at least " + Grid.mm(gap) + RoomProposals.at(here, run);
         return List.of(
                 new Proposal(
                         "set outlet "
                                 + id
                                 + " again for the temperature of the gutter, so that it"
-                                + " has room both ways",
+                                + " has room both ways"
+                                + to,
                         Edits.way(here.job(), id, it -> said(it, "setForTemperature", Words.YES))));
     }
 
@@ -161,6 +188,7 @@ final class MovementProposals {
 
     /** Joints where there may be none: each to the nearest free place outside. */
     static List<Proposal> jointsInZone(Case here, List<Ruling> group) {
+        String run = Case.run(group.get(0));
         String zoneId = Case.key(group.get(0), "zone");
         Straight straight = Parts.straight(here.job(), Case.straight(group.get(0))).orElse(null);
         Double length = straight == null ? null : straight.lengthMm();
@@ -181,7 +209,7 @@ final class MovementProposals {
             }
             Straight now = Parts.straight(job, straight.id()).orElse(straight);
             OptionalDouble to =
-                    Room.forJoint(new Case(job, here.checked()), now, joint.id())
+                    Room.forJoint(new Case(job, here.checked()), run, now, joint.id())
                             .nearest(at, 0, length);
             if (to.isEmpty()) {
                 return List.of();

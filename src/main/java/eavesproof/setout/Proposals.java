@@ -27,6 +27,16 @@ final class Proposals {
             return BracketProposals.screws(here, group);
         } else if (kind == Facts.ScrewMetal.class) {
             return BracketProposals.screwMetal(here, group);
+        } else if (kind == Facts.ScrewBite.class) {
+            return BracketProposals.bite(here, group);
+        } else if (LoadProposals.isLoad(group.get(0))) {
+            return LoadProposals.of(here, group);
+        } else if (kind == Facts.JointGapLeft.class || kind == Facts.JointInsertionLeft.class) {
+            return RoomProposals.joint(here, group);
+        } else if (kind == Facts.OutletGapLeft.class) {
+            return RoomProposals.outlet(here, group);
+        } else if (kind == Facts.EndGapLeft.class) {
+            return RoomProposals.end(here, group);
         } else if (kind == Facts.ReachFall.class) {
             return FallProposals.reach(here, group);
         } else if (kind == Facts.PondDepth.class) {
@@ -53,6 +63,8 @@ final class Proposals {
         return kind == Facts.BracketSpacing.class
                 || kind == Facts.JointSupport.class
                 || kind == Facts.EmptyHoles.class
-                || kind == Facts.ScrewMetal.class;
+                || kind == Facts.ScrewMetal.class
+                || kind == Facts.ScrewBite.class
+                || LoadProposals.isLoad(ruling);
     }
 }

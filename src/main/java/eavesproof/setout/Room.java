@@ -40,10 +40,14 @@ final class Room {
         return room;
     }
 
-    /** For a joint: outside every length to be kept clear, off brackets, outlets and fittings. */
-    static Room forJoint(Case here, Straight straight, String besides) {
+    /**
+     * For a joint: outside every length to be kept clear, clear of outlets, off brackets and
+     * fittings.
+     */
+    static Room forJoint(Case here, String run, Straight straight, String besides) {
         Room room = new Room(straight);
-        room.outlets(here, straight, 2 * HALF_MM);
+        double clear = here.limits(Facts.OutletClearance.class, run).atLeast();
+        room.outlets(here, straight, Math.max(clear, 2 * HALF_MM));
         Parts.of(straight.brackets()).forEach(it -> room.around(it.stationMm(), HALF_MM));
         Parts.of(straight.fittings()).forEach(it -> room.around(it.stationMm(), HALF_MM));
         Parts.of(straight.joints()).stream()

@@ -9,6 +9,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,20 +36,28 @@ final class Answers {
             };
 
     private final List<Answer> all;
+    private final Map<String, Index> indices;
     private final Optional<Place.Stretch> stretch;
 
-    Answers() {
-        this(new ArrayList<>(), Optional.empty());
+    /** Answers of one kind by what is under one key, as far as they were looked through. */
+    private static final class Index {
+        private final Map<String, List<Answer>> byId = new HashMap<>();
+        private int seen;
     }
 
-    private Answers(List<Answer> all, Optional<Place.Stretch> stretch) {
+    Answers() {
+        this(new ArrayList<>(), new HashMap<>(), Optional.empty());
+    }
+
+    private Answers(List<Answer> all, Map<String, Index> indices, Optional<Place.Stretch> stretch) {
         this.all = all;
+        this.indices = indices;
         this.stretch = stretch;
     }
 
     /** The same answers, to be shown from one station of a straight to another. */
     Answers on(String straight, double fromMm, double toMm) {
-        return new Answers(all, Optional.of(new Place.Stretch(straight, fromMm, toMm)));
+        return new Answers(all, indices, Optional.of(new Place.Stretch(straight, fromMm, toMm)));
     }
 
     Survey asSurvey() {
@@ -80,10 +89,20 @@ final class Answers {
     /** What was answered so far about a kind of fact, at the places with this id under a key. */
     List<Answer> of(Class<? extends Facts.Fact> type, String key, String id) {
         FactKind kind = Vocabulary.kind(type);
-        return all.stream()
-                .filter(answer -> answer.kind().equals(kind))
-                .filter(answer -> answer.place().key(key).filter(id::equals).isPresent())
-                .toList();
+        Index index = indices.computeIfAbsent(kind.name() + " " + key, none -> new Index());
+        for (; index.seen < all.size(); index.seen++) {
+            Answer answer = all.get(index.seen);
+            if (answer.kind().equals(kind)) {
+                answer.place()
+                        .key(key)
+                        .ifPresent(
+                                it ->
+                                        index.byId
+                                                .computeIfAbsent(it, none -> new ArrayList<>())
+                                                .add(answer));
+            }
+        }
+        return List.copyOf(index.byId.getOrDefault(id, List.of()));
     }
 
     /**

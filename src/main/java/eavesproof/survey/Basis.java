@@ -21,6 +21,8 @@ public final class Basis {
     static final String SEVEN_24THS = "7/24 full";
     static final String COLEBROOK = "Colebrook-White";
     static final String MANNING = "Manning";
+    static final String CORNER_HOLDS = "yes";
+    static final String CORNER_MOVES = "no";
 
     /** States nothing, so that all that would rest on it is a gap. */
     public static final Basis NOTHING = new Basis(Map.of());

@@ -35,6 +35,9 @@ public enum BasisKey {
     DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
     STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
     EXPANSION_MM_M_C("by how much a material grows", 0.001, 0.2),
+    CORNER_HOLDS(
+            "whether a gutter is held still at its corners",
+            Basis.CORNER_HOLDS + "|" + Basis.CORNER_MOVES),
     COLDEST_C("how cold a gutter gets", -60, 20),
     WARMEST_C("how warm a gutter gets", 20, 120);
 

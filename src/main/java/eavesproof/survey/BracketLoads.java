@@ -12,8 +12,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What hangs on each bracket when the gutter is full of water up to its lower lip, and when snow
- * lies on it besides; and what a bracket carries, as somebody states it.
+ * How much gutter hangs on each bracket, and how heavy it is when the gutter is full of water up to
+ * its lower lip, and when snow lies on it besides; and what a bracket carries, as somebody states
+ * it.
  *
  * <p>The gutter is taken as beams from support to support: half of each span goes to either end,
  * and at an end of the straight the overhang levers its bracket down too, R = q (l + a)² / 2l for a
@@ -124,6 +125,7 @@ final class BracketLoads {
             gap(Brackets.notRecorded(straight), trough.id());
         } else if (brackets.isEmpty()) {
             String why = Brackets.none(straight);
+            answers.none(Facts.BracketShare.class, why, trough.id());
             answers.none(Facts.BracketLoad.class, why, trough.id());
             answers.none(Facts.BracketSnowLoad.class, why, trough.id());
         } else {
@@ -140,6 +142,7 @@ final class BracketLoads {
     }
 
     private void gap(String why, String... ids) {
+        answers.gap(Facts.BracketShare.class, why, ids);
         answers.gap(Facts.BracketLoad.class, why, ids);
         answers.gap(Facts.BracketSnowLoad.class, why, ids);
     }
@@ -190,6 +193,10 @@ final class BracketLoads {
         Answers here = answers.on(trough.straight(borne.at().straight()).id(), at, at);
         String run = trough.id();
         String bracket = borne.at().id();
+        here.known(
+                new Facts.BracketShare(run, bracket, borne.length().value()),
+                borne.length(),
+                length(borne));
         Found<Uncertain> full = water.map(it -> borne.length().times(it.newtonPerMm()));
         Found<Uncertain> laden =
                 full.then(

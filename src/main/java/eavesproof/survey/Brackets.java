@@ -65,12 +65,14 @@ final class Brackets {
             answers.gap(Facts.ScrewMetal.class, notRecorded(straight), run);
             answers.gap(Facts.ScrewBite.class, notRecorded(straight), run);
             answers.gap(Facts.TimberSound.class, notRecorded(straight), run);
+            answers.gap(Facts.TimberTreatment.class, notRecorded(straight), run);
         } else if (brackets.isEmpty()) {
             answers.none(Facts.BracketHoles.class, none(straight), run);
             answers.none(Facts.EmptyHoles.class, none(straight), run);
             answers.none(Facts.ScrewMetal.class, none(straight), run);
             answers.none(Facts.ScrewBite.class, none(straight), run);
             answers.none(Facts.TimberSound.class, none(straight), run);
+            answers.none(Facts.TimberTreatment.class, none(straight), run);
         } else {
             brackets.forEach(this::fixing);
         }
@@ -132,6 +134,13 @@ final class Brackets {
                 fascia == null ? Said.nothing() : fascia.sound(),
                 word -> new Facts.TimberSound(run, bracket, word),
                 "whether the fascia of straight " + straight.id() + " is sound",
+                run,
+                bracket);
+        here.said(
+                Facts.TimberTreatment.class,
+                fascia == null ? Said.nothing() : fascia.treatedWith(),
+                word -> new Facts.TimberTreatment(run, bracket, word),
+                "what the fascia of straight " + straight.id() + " was treated with",
                 run,
                 bracket);
     }

@@ -18,6 +18,7 @@ final class Circumstances {
                     Facts.GutterKind.class,
                     Facts.GutterMaterial.class,
                     Facts.MaterialFamily.class,
+                    Facts.WornByCopper.class,
                     Facts.Jointing.class,
                     Facts.GutterShape.class,
                     Facts.GutterWidth.class,
@@ -36,6 +37,7 @@ final class Circumstances {
             answers.gap(Facts.GutterKind.class, why, run.id());
             answers.gap(Facts.GutterMaterial.class, why, run.id());
             answers.gap(Facts.MaterialFamily.class, why, run.id());
+            answers.gap(Facts.WornByCopper.class, why, run.id());
             answers.gap(Facts.Jointing.class, why, run.id());
             answers.gap(Facts.GutterShape.class, why, run.id());
             answers.gap(Facts.GutterWidth.class, why, run.id());
@@ -75,6 +77,12 @@ final class Circumstances {
                 "the material of " + name,
                 run);
         answers.word(
+                Facts.WornByCopper.class,
+                wornByCopper(gutter.material()),
+                word -> new Facts.WornByCopper(run, word),
+                "the material of " + name,
+                run);
+        answers.word(
                 Facts.Jointing.class,
                 gutter.jointing(),
                 word -> new Facts.Jointing(run, word),
@@ -99,6 +107,17 @@ final class Circumstances {
             return Words.PLASTIC;
         }
         return Words.METALS.contains(material) ? Words.METAL : Words.OTHER;
+    }
+
+    /** Of a material that the record calls other, nobody can say. */
+    private static @Nullable String wornByCopper(@Nullable String material) {
+        if (material == null || !Words.MATERIALS.contains(material)) {
+            return material;
+        }
+        if (material.equals(Words.OTHER)) {
+            return Words.UNKNOWN;
+        }
+        return Words.WORN_BY_COPPER.contains(material) ? Words.YES : Words.NO;
     }
 
     private static void width(String run, Gutter gutter, Instruments instruments, Answers answers) {

@@ -20,6 +20,8 @@ public final class Facts {
 
     public record Jointing(String run, String named) implements Fact {}
 
+    public record WornByCopper(String run, String said) implements Fact {}
+
     public record GutterShape(String run, String named) implements Fact {}
 
     public record GutterWidth(String run, double widthMm) implements Fact {}
@@ -61,6 +63,10 @@ public final class Facts {
 
     public record TimberSound(String run, String bracket, String said) implements Fact {}
 
+    public record TimberTreatment(String run, String bracket, String named) implements Fact {}
+
+    public record BracketShare(String run, String bracket, double lengthMm) implements Fact {}
+
     public record BracketCapacity(String run, double forceN) implements Fact {}
 
     public record BracketLoad(String run, String bracket, double forceN) implements Fact {}
@@ -95,6 +101,8 @@ public final class Facts {
     public record JointGapLeft(String run, String joint, double leftMm) implements Fact {}
 
     public record JointInsertionLeft(String run, String joint, double leftMm) implements Fact {}
+
+    public record OutletGapLeft(String run, String outlet, double leftMm) implements Fact {}
 
     public record EndGapLeft(String run, String gutterEnd, double leftMm) implements Fact {}
 

@@ -16,17 +16,17 @@ final class Movement {
     private final List<Marks> marks = new ArrayList<>();
     private final Moving moving;
 
-    private Movement(Trough trough, Answers answers) {
+    private Movement(Trough trough, Basis basis, Answers answers) {
         this.trough = trough;
         this.answers = answers;
-        this.moving = new Moving(trough);
+        this.moving = new Moving(trough, basis);
         for (int i = 0; i < trough.straights().size(); i++) {
             marks.add(Breaks.of(trough, i));
         }
     }
 
     static void answer(Trough trough, Basis basis, Answers answers) {
-        Movement movement = new Movement(trough, answers);
+        Movement movement = new Movement(trough, basis, answers);
         for (int i = 0; i < trough.straights().size(); i++) {
             movement.count(i);
         }

@@ -20,10 +20,10 @@ final class Moving {
     private final Map<String, Found<Uncertain>> onTheLeft = new HashMap<>();
     private final Map<String, Found<Uncertain>> onTheRight = new HashMap<>();
 
-    Moving(Trough trough) {
+    Moving(Trough trough, Basis basis) {
         this.trough = trough;
         for (int i = 0; i < trough.straights().size(); i++) {
-            Marks marks = Stills.of(trough, i);
+            Marks marks = Stills.of(trough, i, basis);
             stills.add(marks);
             sorted.add(List.copyOf(marks.sorted()));
         }

@@ -3,6 +3,7 @@ package eavesproof.survey;
 import eavesproof.job.Run;
 import eavesproof.job.Run.Joint;
 import eavesproof.job.Run.Straight;
+import eavesproof.job.WayPart.Outlet;
 import eavesproof.job.Words;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
@@ -13,7 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is left of the room that a gutter was given when it was fitted, once it is as warm or as
- * cold as it gets: in its expansion joints, and towards walls. Below 0 it pushes, or parts.
+ * cold as it gets: in its expansion joints, in outlets in which it slides, and towards walls. Below
+ * 0 it pushes, or parts.
  */
 final class Room {
     private static final List<Class<? extends Facts.Fact>> OF_A_JOINT =
@@ -34,6 +36,7 @@ final class Room {
     static void answer(Trough trough, Moving moving, Basis basis, Answers answers) {
         Room room = new Room(trough, moving, basis, answers);
         trough.straights().forEach(room::joints);
+        room.outlets();
         Straight first = trough.straight(0);
         Straight last = trough.straight(trough.straights().size() - 1);
         String left = Trough.leftEndOf(first);
@@ -79,6 +82,45 @@ final class Room {
                     read(straight, joint.gapMm(), "gap left in joint " + id),
                     id);
             cold(here, length, read(straight, joint.insertionMm(), "insertion of joint " + id), id);
+        }
+    }
+
+    private void outlets() {
+        Optional<String> doubt = trough.way().doubt();
+        if (doubt.isPresent()) {
+            answers.gap(Facts.OutletGapLeft.class, doubt.get(), trough.id());
+        } else if (trough.outlets().isEmpty()) {
+            String why = "run " + trough.id() + " has no outlet";
+            answers.none(Facts.OutletGapLeft.class, why, trough.id());
+        }
+        for (int i = 0; i < trough.straights().size(); i++) {
+            for (Outlet outlet : trough.outletsOn(i)) {
+                outlet(trough.straight(i), outlet);
+            }
+        }
+    }
+
+    private void outlet(Straight straight, Outlet outlet) {
+        String id = outlet.id();
+        Double at = outlet.stationMm();
+        Answers here = at == null ? answers : answers.on(straight.id(), at, at);
+        String cemented = outlet.cementedToGutter().is();
+        if (Words.FIXED.equals(outlet.hold()) || Words.YES.equals(cemented)) {
+            String why =
+                    "outlet " + id + (Words.YES.equals(cemented) ? " is cemented" : " is fixed");
+            here.none(Facts.OutletGapLeft.class, why, trough.id(), id);
+        } else if (!Words.SLIDING.equals(outlet.hold()) || !Words.NO.equals(cemented)) {
+            String what = Words.SLIDING.equals(outlet.hold()) ? "cemented" : "sliding or fixed";
+            String why = "whether outlet " + id + " is " + what + " is not recorded";
+            here.gap(Facts.OutletGapLeft.class, why, trough.id(), id);
+        } else {
+            heat(
+                    here,
+                    Facts.OutletGapLeft.class,
+                    mm -> new Facts.OutletGapLeft(trough.id(), id, mm),
+                    Found.both(moving.fromTheLeft(id), moving.fromTheRight(id), Uncertain::plus),
+                    read(straight, outlet.gapMm(), "gap left in outlet " + id),
+                    id);
         }
     }
 

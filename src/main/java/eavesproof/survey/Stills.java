@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What holds a straight still, so that it grows and shrinks from there: joints that are no
  * expansion joints, fittings in which the gutter does not slide, and fixed outlets, where these are
- * screwed to the fascia. In brackets it slides, and round corners it goes on.
+ * screwed to the fascia. In brackets it slides. Whether a corner holds it the rule set states.
  */
 final class Stills {
     private final Marks marks;
@@ -22,8 +22,11 @@ final class Stills {
         this.straight = trough.straight(index);
     }
 
-    static Marks of(Trough trough, int index) {
+    static Marks of(Trough trough, int index, Basis basis) {
         Stills stills = new Stills(trough, index);
+        if (index > 0) {
+            stills.corner(basis.choice(BasisKey.CORNER_HOLDS));
+        }
         stills.joints();
         stills.fittings();
         Way way = trough.way();
@@ -47,6 +50,18 @@ final class Stills {
             }
         }
         return stills.marks;
+    }
+
+    /** The one at the left end of the straight, where that of the one before it ends. */
+    private void corner(Found<Basis.Choice> holds) {
+        String id = Trough.leftEndOf(straight);
+        holds.either(
+                choice -> {
+                    if (choice.word().equals(Basis.CORNER_HOLDS)) {
+                        marks.add(id, "the corner at " + id, 0.0);
+                    }
+                },
+                why -> marks.addPerhaps(0.0, why));
     }
 
     private static @Nullable String fixed(@Nullable String hold) {

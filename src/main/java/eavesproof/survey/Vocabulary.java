@@ -52,6 +52,10 @@ public final class Vocabulary {
                                 Words.JOINTINGS,
                                 "how the lengths of a run are joined"),
                         word(
+                                Facts.WornByCopper.class,
+                                YES_NO,
+                                "whether the gutter of a run is of a metal that copper eats away"),
+                        word(
                                 Facts.GutterShape.class,
                                 Words.PROFILE_SHAPES,
                                 "the shape of the gutter of a run across"),
@@ -111,6 +115,14 @@ public final class Vocabulary {
                                 Facts.TimberSound.class,
                                 YES_NO,
                                 "whether the timber that a bracket is screwed to is sound"),
+                        word(
+                                Facts.TimberTreatment.class,
+                                Words.PRESERVATIVES,
+                                "what the timber that a bracket is screwed to was treated with"),
+                        number(
+                                Facts.BracketShare.class,
+                                Unit.MM,
+                                "the length of gutter that hangs on a bracket"),
                         number(
                                 Facts.BracketCapacity.class,
                                 Unit.NEWTON,
@@ -163,6 +175,10 @@ public final class Vocabulary {
                                 Facts.JointInsertionLeft.class,
                                 Unit.MM,
                                 "how far the gutter sits in an expansion joint when it is coldest; negative where it slips out"),
+                        number(
+                                Facts.OutletGapLeft.class,
+                                Unit.MM,
+                                "what is left of the gap in a sliding outlet when it is warmest; negative where it closes"),
                         number(
                                 Facts.EndGapLeft.class,
                                 Unit.MM,

@@ -169,7 +169,13 @@ final class LikelyJob {
                 zones(id, joints),
                 List.of(new Run.CrossTilt(length / 2, 3.0)),
                 new Run.Fascia(
-                        0.0, length, null, null, once() ? Said.nothing() : said("yes"), null),
+                        0.0,
+                        length,
+                        null,
+                        null,
+                        said("none"),
+                        once() ? Said.nothing() : said("yes"),
+                        null),
                 null);
     }
 
@@ -189,6 +195,7 @@ final class LikelyJob {
                         "sliding",
                         said(once() ? "yes" : "no"),
                         said(once() ? "no" : "yes"),
+                        45.0,
                         "no",
                         76.0,
                         "tapered",

@@ -105,6 +105,7 @@ class SamplesTest {
                         "no empty screw holes",
                         "outfall traced",
                         "outlet takes its water",
+                        "room to grow at a sliding outlet in PVC-U",
                         "room to grow at a wall in PVC-U",
                         "sliding outlet set for the day",
                         "sound timber behind a bracket",

@@ -35,7 +35,8 @@ final class Straights {
                 List.of(),
                 List.of(),
                 null,
-                new Run.Fascia(-20.0, lengthMm + 20, null, null, Said.nothing(), null),
+                new Run.Fascia(
+                        -20.0, lengthMm + 20, null, null, Said.nothing(), Said.nothing(), null),
                 null);
     }
 
@@ -58,6 +59,7 @@ final class Straights {
                 null,
                 Said.nothing(),
                 Said.nothing(),
+                null,
                 null,
                 80.0,
                 null,
@@ -123,7 +125,13 @@ final class Straights {
                         chance.nextBoolean()
                                 ? null
                                 : new Run.Fascia(
-                                        -500.0, length + 300, null, null, Said.nothing(), null),
+                                        -500.0,
+                                        length + 300,
+                                        null,
+                                        null,
+                                        Said.nothing(),
+                                        Said.nothing(),
+                                        null),
                         null);
         return new Built("a", straight, outlets, findings(chance, length), slopes);
     }

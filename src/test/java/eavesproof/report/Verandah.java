@@ -68,7 +68,14 @@ final class Verandah {
                                         length / 2 - 400,
                                         length / 2 + 400)),
                         null,
-                        new Run.Fascia(-30.0, length + 30, "pine", "H3.2", Said.nothing(), null),
+                        new Run.Fascia(
+                                -30.0,
+                                length + 30,
+                                "pine",
+                                "H3.2",
+                                Said.nothing(),
+                                Said.nothing(),
+                                null),
                         null);
         return new Job(
                 "J-2041",
@@ -130,6 +137,7 @@ final class Verandah {
                                 "sliding",
                                 new Said<>("no", "seen", "the installer", null),
                                 Said.nothing(),
+                                null,
                                 "no",
                                 80.0,
                                 "sharp",

@@ -109,6 +109,7 @@ final class AJob {
                 hold,
                 said(cemented),
                 said("yes"),
+                null,
                 "no",
                 null,
                 null,

@@ -26,7 +26,7 @@ final class AStraight {
     List<Joint> joints = new ArrayList<>();
     List<KeepClear> zones = new ArrayList<>();
     List<CrossTilt> tilts = null;
-    Fascia fascia = new Fascia(0.0, 10_000.0, null, null, Said.nothing(), null);
+    Fascia fascia = new Fascia(0.0, 10_000.0, null, null, Said.nothing(), Said.nothing(), null);
 
     AStraight(String id) {
         this.id = id;

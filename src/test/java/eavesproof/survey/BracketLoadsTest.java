@@ -53,6 +53,15 @@ class BracketLoadsTest {
     }
 
     @Test
+    void whatHangsOnABracketIsALengthOfGutterToo() {
+        List<Double> lengths =
+                job.survey().facts(Facts.BracketShare.class).stream()
+                        .map(it -> (double) Math.round(it.lengthMm()))
+                        .toList();
+        assertEquals(List.of(506.0, 700.0, 1008.0), lengths);
+    }
+
+    @Test
     void aBracketAllByItselfCarriesTheWholeStraight() {
         job.a1.brackets.clear();
         job.a1.bracket("b1", 700.0);
@@ -135,7 +144,8 @@ class BracketLoadsTest {
 
     @Test
     void everyBracketSaysWhetherItsTimberIsSound() {
-        job.a1.fascia = new Fascia(0.0, 2000.0, "pine", null, AJob.said("no"), null);
+        job.a1.fascia =
+                new Fascia(0.0, 2000.0, "pine", null, Said.nothing(), AJob.said("no"), null);
         assertEquals(
                 List.of("no", "no", "no"),
                 job.survey().facts(Facts.TimberSound.class).stream()

@@ -83,7 +83,7 @@ class BracketsTest {
     @Test
     void theFirstAndLastBracketAreMeasuredFromTheEndsOfTheTimber() {
         job.a1.bracket("b1", 50.0).bracket("b2", 9900.0);
-        job.a1.fascia = new Fascia(-20.0, 9960.0, null, null, Said.nothing(), null);
+        job.a1.fascia = new Fascia(-20.0, 9960.0, null, null, Said.nothing(), Said.nothing(), null);
         assertEquals(
                 List.of(
                         new Facts.TimberEndBracket("a", "a1.left", 70),
@@ -94,7 +94,7 @@ class BracketsTest {
     @Test
     void timberThatBeginsBeyondTheFirstBracketIsStillSoFarAway() {
         job.a1.bracket("b1", 50.0);
-        job.a1.fascia = new Fascia(80.0, 100.0, null, null, Said.nothing(), null);
+        job.a1.fascia = new Fascia(80.0, 100.0, null, null, Said.nothing(), Said.nothing(), null);
         assertEquals(30, job.survey().facts(Facts.TimberEndBracket.class).get(0).distanceMm());
     }
 
@@ -110,7 +110,8 @@ class BracketsTest {
     @Test
     void anAbsentFasciaOrEndIsAGap() {
         job.a1.bracket("b1", 50.0);
-        job.a1.fascia = new Fascia(null, 10_000.0, null, null, Said.nothing(), null);
+        job.a1.fascia =
+                new Fascia(null, 10_000.0, null, null, Said.nothing(), Said.nothing(), null);
         job.a1.right = null;
         assertEquals(
                 List.of(

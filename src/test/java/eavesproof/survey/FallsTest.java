@@ -278,6 +278,7 @@ class FallsTest {
                         "fixed",
                         AJob.said("no"),
                         AJob.said("no"),
+                        null,
                         "no",
                         null,
                         null,

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import eavesproof.job.Run.End;
 import eavesproof.job.Run.Fitted;
 import eavesproof.job.Run.Fitting;
+import eavesproof.job.WayPart;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -23,9 +25,16 @@ class RoomTest {
     }
 
     private void state(String material, double mmPerMC, double coldest, double warmest) {
+        state(material, mmPerMC, coldest, warmest, "no");
+    }
+
+    private void state(
+            String material, double mmPerMC, double coldest, double warmest, String cornerHolds) {
         job.basis =
                 new Basis(
                         Map.of(
+                                "corner_holds",
+                                new Basis.Choice(cornerHolds, "practice"),
                                 "expansion_mm_m_c " + material,
                                 new Basis.Amount(mmPerMC, "a table"),
                                 "coldest_c " + material,
@@ -144,10 +153,103 @@ class RoomTest {
         assertEquals(6000 + 4000 + 1000, movesAtJoint());
     }
 
+    private void threeMetresRoundACorner() {
+        job.a1.right = new End("corner", null);
+        AStraight a2 = job.straight("a2");
+        a2.left = job.a1.right;
+        a2.right = new End("stop end", 40.0);
+        a2.lengthMm = 3000.0;
+    }
+
+    @Test
+    void whereTheRuleSetSaysSoACornerHoldsIt() {
+        threeMetresRoundACorner();
+        state("PVC-U", 0.1, -10, 30, "yes");
+        assertEquals(6000 + 4000, movesAtJoint());
+        assertEquals(List.of(6000.0, 3000.0), movesAtEnds());
+    }
+
+    @Test
+    void whereTheRuleSetDoesNotSayWhetherACornerHoldsItThatIsAGap() {
+        threeMetresRoundACorner();
+        Map<String, Basis.Stated> others = new LinkedHashMap<>();
+        for (String key : List.of("expansion_mm_m_c", "coldest_c", "warmest_c")) {
+            others.put(
+                    key + " PVC-U", new Basis.Amount(key.startsWith("exp") ? 0.1 : 20, "a table"));
+        }
+        job.basis = new Basis(others);
+        assertEquals(
+                List.of(
+                        "a j1: the rule set does not state whether a gutter is held still at its"
+                                + " corners"),
+                job.survey().gaps(Facts.JointGapLeft.class));
+    }
+
     /** 10 m shrink by 0.1 x 10 x 30 = 30 mm, just as much as the gutter sits in the joint. */
     @Test
     void theColdTakesFromTheInsertion() {
         assertEquals(0, job.survey().fact(Facts.JointInsertionLeft.class).leftMm(), 1e-9);
+    }
+
+    private void outletAt4000(String hold, String cemented, Double gapMm) {
+        job.a1.joints.clear();
+        job.part(
+                new WayPart.Outlet(
+                        "o1",
+                        null,
+                        null,
+                        "a1",
+                        4000.0,
+                        100.0,
+                        hold,
+                        AJob.said(cemented),
+                        AJob.said("yes"),
+                        gapMm,
+                        "no",
+                        null,
+                        null,
+                        null,
+                        null));
+    }
+
+    /** 10 m that nothing holds push into it, 1 mm for each metre. */
+    @Test
+    void anOutletInWhichItSlidesNeedsRoomAsAJointDoes() {
+        outletAt4000("sliding", "no", 12.0);
+        assertEquals(2, job.survey().fact(Facts.OutletGapLeft.class).leftMm(), 1e-9);
+        job.a1.joint("j2", "cemented", 3000.0, "yes");
+        assertEquals(12 - 1 - 6, job.survey().fact(Facts.OutletGapLeft.class).leftMm(), 1e-9);
+    }
+
+    @Test
+    void anOutletThatDoesNotSlideHasNoGap() {
+        outletAt4000("sliding", "yes", 12.0);
+        assertEquals(
+                List.of("a o1: outlet o1 is cemented"),
+                job.survey().none(Facts.OutletGapLeft.class));
+        job.way.clear();
+        outletAt4000("fixed", null, null);
+        assertEquals(
+                List.of("a o1: outlet o1 is fixed"), job.survey().none(Facts.OutletGapLeft.class));
+    }
+
+    @Test
+    void whatNobodyRecordedOfAnOutletIsAGap() {
+        outletAt4000("sliding", null, 12.0);
+        outletAt4000(null, "no", 12.0);
+        assertEquals(
+                List.of(
+                        "a o1: whether outlet o1 is cemented is not recorded",
+                        "a o1: whether outlet o1 is sliding or fixed is not recorded"),
+                job.survey().gaps(Facts.OutletGapLeft.class));
+    }
+
+    @Test
+    void aGapInAnOutletThatNobodyMeasuredIsAGap() {
+        outletAt4000("sliding", "no", null);
+        assertEquals(
+                List.of("a o1: the gap left in outlet o1 is not recorded"),
+                job.survey().gaps(Facts.OutletGapLeft.class));
     }
 
     @Test

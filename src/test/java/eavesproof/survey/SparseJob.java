@@ -143,7 +143,16 @@ final class SparseJob {
                                         yesNo())),
                 list(2, i -> new Run.KeepClear(id + "z" + i, null, station(), station())),
                 null,
-                maybe(() -> new Run.Fascia(station(), station(), null, null, Said.nothing(), null)),
+                maybe(
+                        () ->
+                                new Run.Fascia(
+                                        station(),
+                                        station(),
+                                        null,
+                                        null,
+                                        Said.nothing(),
+                                        Said.nothing(),
+                                        null)),
                 null);
     }
 
@@ -208,6 +217,7 @@ final class SparseJob {
                 word(Words.OUTLET_HOLDS),
                 said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                 said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
+                maybe(() -> 5.0 + random.nextInt(4) * 10.0),
                 yesNo(),
                 null,
                 null,

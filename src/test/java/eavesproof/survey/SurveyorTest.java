@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Run;
@@ -38,7 +39,11 @@ class SurveyorTest {
         Seen seen = job.survey();
         for (FactKind kind : Vocabulary.kinds()) {
             if (Circumstances.KINDS.contains(kind.type())) {
-                assertEquals(1, seen.facts(kind.type()).size(), kind::name);
+                int told = seen.facts(kind.type()).size() + seen.none(kind.type()).size();
+                assertEquals(1, told + seen.gaps(kind.type()).size(), kind::name);
+                assertFalse(
+                        seen.gaps(kind.type())
+                                .contains("a: the straights of run a are not recorded"));
             } else {
                 assertEquals(
                         List.of("a: the straights of run a are not recorded"),

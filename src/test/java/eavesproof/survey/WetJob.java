@@ -117,6 +117,7 @@ final class WetJob {
                 "fixed",
                 AJob.said("yes"),
                 Said.nothing(),
+                null,
                 "no",
                 outletMm,
                 "sharp",
