@@ -1,5 +1,6 @@
 @echo off
 rem Starts Eavesproof with the Java of JAVA_HOME, else with the one on the PATH.
+rem It makes no archive of loaded classes, as the shell script does: it starts without one.
 setlocal
 for %%h in ("%~dp0..") do set "EAVESPROOF_DIR=%%~fh"
 

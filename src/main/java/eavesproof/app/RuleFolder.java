@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -35,7 +36,6 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
     private static final String RULES = ".drl";
     private static final String TABLES = "tables";
     private static final String TABLE = ".csv";
-    private static final int MOST_BYTES = 1024 * 1024;
     private static final int MOST_FILES = 100;
 
     /** How the rules of a file are come by. */
@@ -54,7 +54,7 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         Map<String, Table> tables = new TreeMap<>();
         RuleSet ruleSet = null;
         for (String name : names(folder, label)) {
-            byte[] bytes = bytes(folder.resolve(name), label + name);
+            byte[] bytes = bytes(folder.resolve(name), folder, label + name);
             files.put(name, Sha256.of(bytes));
             try {
                 if (name.equals(RULE_SET)) {
@@ -135,9 +135,11 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         return names;
     }
 
-    private static byte[] bytes(Path path, String label) throws RefusedRules, IOException {
-        if (!Files.isRegularFile(path) || Files.size(path) > MOST_BYTES) {
-            throw refused(label, "something else", "a file of at most " + MOST_BYTES + " bytes");
+    private static byte[] bytes(Path path, Path folder, String label)
+            throws RefusedRules, IOException {
+        Optional<String> trouble = FileOfRules.trouble(path, folder);
+        if (trouble.isPresent()) {
+            throw refused(label, trouble.get(), FileOfRules.EXPECTED);
         }
         return Files.readAllBytes(path);
     }

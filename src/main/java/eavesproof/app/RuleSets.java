@@ -2,6 +2,7 @@ package eavesproof.app;
 
 import eavesproof.check.drools.DroolsEngine;
 import eavesproof.check.drools.PlainForm;
+import eavesproof.check.drools.PrivateFolder;
 import eavesproof.exchange.RuleSetFile;
 import eavesproof.rules.Layers;
 import eavesproof.rules.RefusedRules;
@@ -25,6 +26,12 @@ import java.util.stream.Stream;
 
 /** Finds a rule set and what it builds on, and makes it ready for use. */
 public final class RuleSets {
+    /**
+     * The system property that names the folder for compiled rules. The program sets it where it
+     * starts; tests and the build do not, and keep nothing.
+     */
+    public static final String COMPILED = "eavesproof.compiled";
+
     private final Path shippedRules;
     private final RuleFolder.RuleReader reader;
     private final Map<String, RuleFolder> folders = new LinkedHashMap<>();
@@ -81,7 +88,15 @@ public final class RuleSets {
 
     LoadedRules load(String nameOrFolder) throws RefusedRules, IOException {
         RuleBook book = book(nameOrFolder);
-        return new LoadedRules(book, DroolsEngine.of(book), asShipped(), changes(book));
+        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), asShipped(), changes(book));
+    }
+
+    private static Optional<PrivateFolder> keptIn() {
+        String folder = System.getProperty(COMPILED, "");
+        return folder.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new PrivateFolder(Path.of(folder), System.getProperty("user.name", "")));
     }
 
     /** The layers found and laid over one another. */

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -38,8 +39,10 @@ public record VerifyRules(
         List<String> wrong,
         List<String> withoutExample,
         List<String> lookAgain) {
-    private static final int MOST_BYTES = 1024 * 1024;
     private static final int MOST_EXAMPLES = 200;
+
+    /** Of one example; who has more begins with these. */
+    private static final int MOST_PROBLEMS = 20;
 
     public VerifyRules {
         wrong = List.copyOf(wrong);
@@ -56,9 +59,10 @@ public record VerifyRules(
         List<String> wrong = new ArrayList<>(sources(loaded.book()));
         Set<String> covered = new TreeSet<>();
         int expectations = 0;
-        List<Path> files = examples(RuleSets.folder(nameOrFolder, shippedRules));
+        Path folder = RuleSets.folder(nameOrFolder, shippedRules);
+        List<Path> files = examples(folder);
         for (Path file : files.subList(0, Math.min(files.size(), MOST_EXAMPLES))) {
-            List<Expectation> expected = hold(file, loaded, wrong);
+            List<Expectation> expected = hold(file, folder, loaded, wrong);
             expected.forEach(one -> covered.add(one.rule()));
             expectations += expected.size();
         }
@@ -115,12 +119,12 @@ public record VerifyRules(
         }
     }
 
-    private static List<Expectation> hold(Path file, LoadedRules loaded, List<String> wrong)
-            throws IOException {
+    private static List<Expectation> hold(
+            Path file, Path folder, LoadedRules loaded, List<String> wrong) throws IOException {
         String name = "examples/" + file.getFileName();
-        if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
-            wrong.add(
-                    name + ": something else; expected a file of at most " + MOST_BYTES + " bytes");
+        Optional<String> trouble = FileOfRules.trouble(file, folder);
+        if (trouble.isPresent()) {
+            wrong.add(name + ": found " + trouble.get() + "; expected " + FileOfRules.EXPECTED);
             return List.of();
         }
         byte[] bytes = Files.readAllBytes(file);
@@ -135,8 +139,13 @@ public record VerifyRules(
             }
             return example.expect();
         } catch (BadRecord bad) {
-            for (RecordProblem problem : bad.problems()) {
+            List<RecordProblem> problems = bad.problems();
+            for (RecordProblem problem :
+                    problems.subList(0, Math.min(problems.size(), MOST_PROBLEMS))) {
                 wrong.add(name + ":" + problem.text());
+            }
+            if (problems.size() > MOST_PROBLEMS) {
+                wrong.add(name + ": and " + (problems.size() - MOST_PROBLEMS) + " more");
             }
             return List.of();
         }

@@ -8,6 +8,9 @@ import java.util.Set;
 
 /** Finds what a rule set is laid over, down to the one that builds on nothing. */
 public final class Layers {
+    /** A country, a region, a council and a house style are four. */
+    private static final int MOST_LAYERS = 10;
+
     private Layers() {}
 
     /** Where rule sets are found. */
@@ -31,6 +34,9 @@ public final class Layers {
             if (!names.add(name)) {
                 String way = String.join(" on ", names) + " on " + name;
                 throw refused(where, "a circle: " + way, "builds_on that ends somewhere");
+            }
+            if (layers.size() == MOST_LAYERS) {
+                throw refused(where, "one layer more", "at most " + MOST_LAYERS + " layers");
             }
             Optional<RuleSet> below = shelf.find(name);
             if (below.isEmpty()) {

@@ -96,7 +96,7 @@ public record RuleChange(
                     case DROPPED ->
                             ": left out, was "
                                     + was
-                                    + (reason.isEmpty() ? "" : ", because " + reason);
+                                    + (reason.isEmpty() ? "" : " (" + reason + ")");
                     case LIMIT_CHANGED -> ": " + now + ", was " + was;
                     case REPLACED -> ": rewritten, " + now + ", was " + was;
                 };

@@ -106,8 +106,8 @@ class AdaptedRulesTest {
                         .noneMatch(it -> it.rule().equals("bracket centres where rain is heavy")));
         assertEquals(
                 List.of(
-                        "bracket centres where rain is heavy: left out, was at most 300 mm,"
-                                + " because The town lies in the rain shadow of the hills.",
+                        "bracket centres where rain is heavy: left out, was at most 300 mm (The"
+                                + " town lies in the rain shadow of the hills.)",
                         "bracket centres in England: at most 800 mm, was at most 1000 mm",
                         "fall of a half-round gutter: at least 2.5 mm/m (1:400), was at least"
                                 + " 0 mm/m"),

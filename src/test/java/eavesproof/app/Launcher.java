@@ -27,12 +27,19 @@ record Launcher(Path command, Path folder, Map<String, String> environment) {
         return Path.of(System.getProperty("eavesproof.distribution")).toAbsolutePath();
     }
 
-    /** The distribution of this build, with the Java that the build was told to try it on. */
+    /**
+     * The distribution of this build, with the Java that the build was told to try it on; it keeps
+     * nothing in the home of whoever builds.
+     */
     static Launcher from(Path folder) {
         return new Launcher(
                 distribution().resolve("bin/eavesproof"),
                 folder,
-                Map.of("JAVA_HOME", System.getProperty("eavesproof.java.home")));
+                Map.of(
+                        "JAVA_HOME",
+                        System.getProperty("eavesproof.java.home"),
+                        "EAVESPROOF_CACHE",
+                        "off"));
     }
 
     Launcher calledAs(Path other) {

@@ -1,5 +1,6 @@
 package eavesproof.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,6 +9,9 @@ import eavesproof.app.Launcher.Answer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,6 +123,38 @@ class RulesIT {
         assertTrue(Files.size(elsewhere.resolve("sheet.pdf")) > 10_000);
         assertEquals(74, eavesproof.ask("rules", "show", "nz", "-o", "sheet.pdf").exit());
         assertEquals(64, eavesproof.ask("rules", "show", "nz", "-o", "sheet.txt").exit());
+    }
+
+    @Test
+    void changedConditionsAreCompiledOnceAndKeptForThisUserAlone() throws Exception {
+        Path own = adapted();
+        edit(own.resolve("own.drl"), "named == \"cemented\"", "named == \"gasket\"");
+        Path cache = elsewhere.resolve("cache");
+        Launcher keeping =
+                eavesproof.with("EAVESPROOF_CACHE", "").with("XDG_CACHE_HOME", cache.toString());
+
+        Answer first = keeping.ask("check", SAMPLE, "--rules", "our-council");
+        Path layers = cache.resolve("eavesproof/layers");
+        List<Path> kept = files(layers);
+        assertEquals(1, kept.size(), kept::toString);
+        assertEquals(
+                "rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(layers)));
+        assertEquals(first, keeping.ask("check", SAMPLE, "--rules", "our-council"));
+
+        byte[] good = Files.readAllBytes(kept.get(0));
+        Files.write(kept.get(0), new byte[good.length]);
+        assertEquals(first, keeping.ask("check", SAMPLE, "--rules", "our-council"));
+        assertArrayEquals(good, Files.readAllBytes(kept.get(0)));
+
+        Files.delete(kept.get(0));
+        assertEquals(first, eavesproof.ask("check", SAMPLE, "--rules", "our-council"));
+        assertEquals(List.of(), files(layers));
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.toList();
+        }
     }
 
     private static String readme(String kind) throws IOException {

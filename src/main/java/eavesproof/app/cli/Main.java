@@ -1,6 +1,7 @@
 package eavesproof.app.cli;
 
 import eavesproof.app.Program;
+import eavesproof.app.RuleSets;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -34,6 +35,11 @@ public final class Main {
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
+        CacheFolder.ofLayers(
+                        System.getenv(),
+                        System.getProperty("os.name"),
+                        System.getProperty("user.home"))
+                .ifPresent(folder -> System.setProperty(RuleSets.COMPILED, folder.toString()));
         Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
         System.exit(new Main(commands(), here).run(List.of(typed)));
     }

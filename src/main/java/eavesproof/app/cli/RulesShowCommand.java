@@ -47,15 +47,27 @@ final class RulesShowCommand implements Command {
     @Override
     public int run(Asked asked, Surroundings here) throws WrongUse, BadInput, IOException {
         String named = asked.one(RulesOnDisk.CALLED);
+        if (asked.has(TO) && asked.has(BRIEF)) {
+            throw new WrongUse("--brief is for the terminal, and not for a sheet");
+        }
         if (asked.has(TO)) {
             write(named, new WholeFile(asked.file(TO), asked.has(Flag.FORCE)), asked, here);
         } else {
+            onlyOnPaper(asked);
             RuleSheetJob sheet = new RuleSheetJob(RulesOnDisk.load(named, here));
             here.show(
                     RulesSheetText.of(
                             sheet.inWords(), sheet.used(), asked.has(BRIEF), here.colour()));
         }
         return 0;
+    }
+
+    private static void onlyOnPaper(Asked asked) throws WrongUse {
+        for (Flag flag : List.of(Printed.PAPER, Flag.TEMPLATE_OF_RULES, Printed.DATE, Flag.FORCE)) {
+            if (asked.has(flag)) {
+                throw new WrongUse("--" + flag.name() + " is for a sheet, and -o is missing");
+            }
+        }
     }
 
     private static void write(String named, WholeFile target, Asked asked, Surroundings here)

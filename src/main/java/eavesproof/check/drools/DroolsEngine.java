@@ -7,6 +7,7 @@ import eavesproof.survey.Facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,13 +36,21 @@ public final class DroolsEngine implements Engine {
 
     /**
      * An engine for the rules in force, from compiled classes on the class path where there are
-     * such, else compiled now.
+     * such, else from those kept, else compiled now.
      *
+     * @param keptIn where compiled classes are kept from one run to the next
      * @throws EngineFault if what was loaded is not exactly the rules in force
      */
-    public static DroolsEngine of(RuleBook book) {
+    public static DroolsEngine of(RuleBook book, Optional<PrivateFolder> keptIn) {
         ClassLoader classPath = DroolsEngine.class.getClassLoader();
-        return of(book, new LayerLoader(classPath, new ModelCompiler()));
+        return of(
+                book,
+                new LayerLoader(classPath, new ModelCompiler(), () -> new KeptLayers(keptIn)));
+    }
+
+    /** Keeps nothing. */
+    static DroolsEngine of(RuleBook book) {
+        return of(book, Optional.empty());
     }
 
     static DroolsEngine of(RuleBook book, LayerLoader loader) {
