@@ -51,6 +51,16 @@ public final class RuleSets {
         return new RuleSets(shippedRules, RuleSets::rules).load(nameOrFolder);
     }
 
+    /**
+     * What is in force, for who only reads it: nothing is compiled for that.
+     *
+     * @throws RefusedRules with everything for which they cannot be taken
+     */
+    public static RuleBook book(String nameOrFolder, Path shippedRules)
+            throws RefusedRules, IOException {
+        return new RuleSets(shippedRules, RuleSets::rules).book(nameOrFolder);
+    }
+
     /** The names of the rule sets in a folder, sorted. */
     public static List<String> names(Path rules) throws IOException {
         if (!Files.isDirectory(rules)) {

@@ -55,6 +55,20 @@ class RulesIT {
     }
 
     @Test
+    void whatARuleCanSpeakOfIsShownByWord() throws Exception {
+        Answer answer = eavesproof.ask("rules", "words", "bracketspacing");
+
+        assertEquals(0, answer.exit(), answer::err);
+        assertEquals(
+                List.of(
+                        "BracketSpacing(run, from, to, centresMm)",
+                        "    from one support to the next, centre to centre; in mm"),
+                answer.out().lines().toList());
+        assertEquals(64, eavesproof.ask("rules", "words", "unicorn").exit());
+        assertTrue(eavesproof.ask("rules", "words").out().contains("basis coldest_c"));
+    }
+
+    @Test
     void everyShippedRuleSetIsInOrder() throws Exception {
         for (String name : RuleSets.names(HOME.resolve("rules"))) {
             Answer answer = eavesproof.ask("rules", "verify", name);

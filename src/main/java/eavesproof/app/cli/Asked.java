@@ -83,6 +83,11 @@ final class Asked {
         return things.get(0);
     }
 
+    /** The one thing that a command may be about. */
+    Optional<String> atMostOne(String called) throws WrongUse {
+        return line.getArgList().isEmpty() ? Optional.empty() : Optional.of(one(called));
+    }
+
     /** The two things that a command is about. */
     List<String> two(String called) throws WrongUse {
         List<String> things = line.getArgList();

@@ -55,7 +55,8 @@ public final class Main {
                 new RulesShowCommand(),
                 new RulesVerifyCommand(),
                 new RulesCompareCommand(),
-                new RulesAdaptCommand());
+                new RulesAdaptCommand(),
+                new RulesWordsCommand());
     }
 
     /** The one place where trouble ends. */

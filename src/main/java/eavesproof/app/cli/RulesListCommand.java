@@ -40,7 +40,7 @@ final class RulesListCommand implements Command {
         asked.nothingElse();
         Page page = new Page(here.colour());
         for (String name : RuleSets.names(here.shippedRules())) {
-            RuleBook book = RulesOnDisk.load(name, here).book();
+            RuleBook book = RulesOnDisk.of(() -> RuleSets.book(name, here.shippedRules()));
             int layers = book.layers().size();
             String on = layers > 1 ? ", on " + book.layers().get(layers - 2).name() : "";
             page.pair(
