@@ -32,8 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The regions against the published answers of their documents, each on a record. */
 class RegionsTest {
     private static final List<String> REGIONS =
-            List.of(
-                    "au", "eu", "eu-de", "eu-fr", "gb-eng", "nz", "us", "us-2012", "us-2018");
+            List.of("au", "eu", "eu-de", "eu-fr", "gb-eng", "nz", "us", "us-2012", "us-2018");
     private static final Map<String, ShippedRules> LOADED = new HashMap<>();
 
     static List<Path> examples() throws IOException {
@@ -186,8 +185,7 @@ class RegionsTest {
         for (String foul : List.of("foul gully", "foul sewer")) {
             String now =
                     String.valueOf(whole)
-                            .replaceAll(
-                                    "(\"place\": \\{\\s*\"is\": \")[^\"]+", "$1" + foul);
+                            .replaceAll("(\"place\": \\{\\s*\"is\": \")[^\"]+", "$1" + foul);
             Findings findings = rules(region).check(read(now).job());
             assertEquals(Outcome.DOES_NOT_COMPLY, findings.outcome(), region);
             assertTrue(
@@ -225,8 +223,7 @@ class RegionsTest {
                         .filter(finding -> finding.rule().equals("rain of France"))
                         .findFirst()
                         .orElseThrow();
-        Finding.MeasuredNumber measured =
-                (Finding.MeasuredNumber) rain.measured().orElseThrow();
+        Finding.MeasuredNumber measured = (Finding.MeasuredNumber) rain.measured().orElseThrow();
         assertEquals(180, measured.value(), 1e-9);
     }
 

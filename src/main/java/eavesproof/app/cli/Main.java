@@ -35,13 +35,18 @@ public final class Main {
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
+        keepCompiledRules();
+        Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
+        System.exit(new Main(commands(), here).run(List.of(typed)));
+    }
+
+    /** Where the user's own cache is, and unless the user wants none. */
+    static void keepCompiledRules() {
         CacheFolder.ofLayers(
                         System.getenv(),
                         System.getProperty("os.name"),
                         System.getProperty("user.home"))
                 .ifPresent(folder -> System.setProperty(RuleSets.COMPILED, folder.toString()));
-        Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
-        System.exit(new Main(commands(), here).run(List.of(typed)));
     }
 
     /** All that can be asked, in the order in which the manual has it. */

@@ -19,6 +19,7 @@ final class Rehearsal {
     private Rehearsal() {}
 
     public static void main(String[] none) throws IOException {
+        Main.keepCompiledRules();
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
         PrintStream nobody =
                 new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
