@@ -4,17 +4,25 @@ import eavesproof.check.Engine;
 import eavesproof.rules.RuleBook;
 import eavesproof.rules.RuleChange;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A rule set ready for use.
  *
  * @param asShipped whether every layer is, byte for byte, one that came with the program
- * @param changes what became of shipped rules, where it is not: a changed copy against what it was
- *     copied from, and a layer of its own against what it is laid over
+ * @param original where it is not: the shipped rule set that it is a changed copy of, or that lies
+ *     below it; empty where there is none
+ * @param isCopyOfOriginal whether it is a changed copy, and not a layer of its own over it
  */
 public record LoadedRules(
-        RuleBook book, Engine engine, boolean asShipped, List<RuleChange> changes) {
-    public LoadedRules {
-        changes = List.copyOf(changes);
+        RuleBook book,
+        Engine engine,
+        boolean asShipped,
+        Optional<RuleBook> original,
+        boolean isCopyOfOriginal) {
+
+    /** What became of the shipped rules. */
+    List<RuleChange> changes() {
+        return original.map(was -> RuleChange.between(was.rules(), book.rules())).orElse(List.of());
     }
 }

@@ -15,21 +15,22 @@ final class Original {
     private Original() {}
 
     /**
-     * The rules as shipped of the one with the same name, else of the one that at least half of the
-     * rules have their names from; nothing for a rule set of its own.
+     * The name of the one with the same name, else of the one that at least half of the rules have
+     * their names from; nothing for a rule set of its own.
      */
-    static Optional<List<Rule>> of(
+    static Optional<String> of(
             RuleSet changed, Map<String, SortedMap<String, String>> shippedFiles) {
-        Map<String, String> same = shippedFiles.get(changed.name());
-        if (same != null) {
-            return Optional.of(Shipped.rulesOf(same));
+        if (shippedFiles.containsKey(changed.name())) {
+            return Optional.of(changed.name());
         }
         Set<String> names = changed.rules().stream().map(Rule::name).collect(Collectors.toSet());
         return shippedFiles.entrySet().stream()
                 .filter(shipped -> !changed.buildsOn().equals(Optional.of(shipped.getKey())))
-                .map(shipped -> Shipped.rulesOf(shipped.getValue()))
-                .filter(rules -> 2 * shared(rules, names) >= Math.max(1, rules.size()))
-                .max(Comparator.comparingLong(rules -> shared(rules, names)));
+                .map(one -> Map.entry(one.getKey(), Shipped.rulesOf(one.getValue())))
+                .filter(one -> !one.getValue().isEmpty())
+                .filter(one -> 2 * shared(one.getValue(), names) >= one.getValue().size())
+                .max(Comparator.comparingLong(one -> shared(one.getValue(), names)))
+                .map(Map.Entry::getKey);
     }
 
     private static long shared(List<Rule> rules, Set<String> names) {

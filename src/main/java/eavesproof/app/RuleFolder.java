@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  * @param files name to SHA-256 of every file that can move a verdict
  */
 record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
-    private static final String RULE_SET = "rule-set.json";
+    static final String RULE_SET = "rule-set.json";
     private static final String RULES = ".drl";
     private static final String TABLES = "tables";
     private static final String TABLE = ".csv";
@@ -53,7 +53,7 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         List<Rule> rules = new ArrayList<>();
         Map<String, Table> tables = new TreeMap<>();
         RuleSet ruleSet = null;
-        for (String name : names(folder, label)) {
+        for (String name : names(folder, folder + folder.getFileSystem().getSeparator())) {
             byte[] bytes = bytes(folder.resolve(name), folder, label + name);
             files.put(name, Sha256.of(bytes));
             try {

@@ -8,7 +8,6 @@ import eavesproof.rules.Layers;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
 import eavesproof.rules.RuleBook;
-import eavesproof.rules.RuleChange;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
 import java.io.IOException;
@@ -16,7 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,8 +95,7 @@ public final class RuleSets {
     }
 
     LoadedRules load(String nameOrFolder) throws RefusedRules, IOException {
-        RuleBook book = book(nameOrFolder);
-        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), asShipped(), changes(book));
+        return loaded(book(nameOrFolder));
     }
 
     private static Optional<PrivateFolder> keptIn() {
@@ -168,21 +165,21 @@ public final class RuleSets {
                 .allMatch(one -> one.getValue().files().equals(shipped.get(one.getKey())));
     }
 
-    private List<RuleChange> changes(RuleBook book) {
-        Map<String, SortedMap<String, String>> shipped = Shipped.files();
-        List<RuleChange> changes = new ArrayList<>();
-        for (int i = 0; i < book.layers().size(); i++) {
-            RuleSet layer = book.layers().get(i);
-            RuleFolder folder = folders.get(layer.name());
-            if (folder != null && folder.files().equals(shipped.get(layer.name()))) {
-                continue;
-            }
-            Optional<List<Rule>> original = Original.of(layer, shipped);
-            changes.addAll(
-                    original.isPresent()
-                            ? RuleChange.between(original.get(), layer.rules())
-                            : book.changesBy(i));
+    /** The nearest layer that is, or was made from, one that came with the program. */
+    private LoadedRules loaded(RuleBook book) throws RefusedRules {
+        if (asShipped()) {
+            return new LoadedRules(book, DroolsEngine.of(book, keptIn()), true, Optional.empty(), false);
         }
-        return changes;
+        Map<String, SortedMap<String, String>> shipped = Shipped.files();
+        int top = book.layers().size() - 1;
+        for (int i = top; i >= 0; i--) {
+            Optional<String> original = Original.of(book.layers().get(i), shipped);
+            if (original.isPresent()) {
+                RuleBook was = Shipped.book(original.get(), shipped);
+                return new LoadedRules(
+                        book, DroolsEngine.of(book, keptIn()), false, Optional.of(was), i == top);
+            }
+        }
+        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), false, Optional.empty(), false);
     }
 }

@@ -4,7 +4,6 @@ import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.RuleBook;
-import eavesproof.rules.RuleChange;
 import eavesproof.rules.RuleProblem;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -46,9 +45,25 @@ final class RulesOfJob {
                 book.title(),
                 book.jurisdiction(),
                 book.sha256(),
+                book.wordsSha256(),
                 rules.asShipped(),
-                rules.changes().stream().map(RuleChange::inWords).toList(),
-                book.documents(),
+                changes(rules),
+                book.citedDocuments(),
                 book.clausesNotChecked());
+    }
+
+    private static List<String> changes(LoadedRules rules) {
+        if (rules.asShipped()) {
+            return List.of();
+        }
+        if (rules.original().isEmpty()) {
+            return List.of("All of it: nothing that came with the program is below these rules.");
+        }
+        RuleBook original = rules.original().get();
+        List<String> changes =
+                ChangesInWords.all(original, rules.book(), !rules.isCopyOfOriginal());
+        return changes.isEmpty()
+                ? List.of("Nothing that decides or is printed: comments and layout alone.")
+                : changes;
     }
 }

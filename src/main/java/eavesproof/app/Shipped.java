@@ -1,9 +1,13 @@
 package eavesproof.app;
 
+import eavesproof.exchange.RuleSetFile;
 import eavesproof.exchange.RuleSheet;
 import eavesproof.exchange.TableFile;
+import eavesproof.rules.Layers;
 import eavesproof.rules.RefusedRules;
 import eavesproof.rules.Rule;
+import eavesproof.rules.RuleBook;
+import eavesproof.rules.RuleSet;
 import eavesproof.rules.Sha256;
 import eavesproof.rules.Table;
 import eavesproof.rules.Tables;
@@ -15,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -63,6 +68,33 @@ final class Shipped {
     /** Where a table lies as it was shipped. */
     static String table(String sha256) {
         return FOLDER + "sheets/" + sha256 + ".csv";
+    }
+
+    /** Where what a rule set says of itself lies as it was shipped. */
+    static String ruleSet(String sha256) {
+        return FOLDER + "sheets/" + sha256 + ".rule-set";
+    }
+
+    /** A rule set and all below it, as they were shipped. */
+    static RuleBook book(String name, Map<String, SortedMap<String, String>> files)
+            throws RefusedRules {
+        return RuleBook.of(
+                Layers.under(
+                        layer(name, files),
+                        below ->
+                                files.containsKey(below)
+                                        ? Optional.of(layer(below, files))
+                                        : Optional.empty()));
+    }
+
+    private static RuleSet layer(String name, Map<String, SortedMap<String, String>> files)
+            throws RefusedRules {
+        Map<String, String> its = Objects.requireNonNull(files.get(name), name);
+        String sha256 = Objects.requireNonNull(its.get(RuleFolder.RULE_SET), name);
+        byte[] said =
+                resource(ruleSet(sha256))
+                        .orElseThrow(() -> new IllegalStateException("no rule set " + name));
+        return RuleSetFile.read(name + "/" + RuleFolder.RULE_SET, said).with(rulesOf(its));
     }
 
     /** The rules that a rule set had when it was shipped, with their tables. */

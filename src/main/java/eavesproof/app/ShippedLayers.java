@@ -51,6 +51,10 @@ public final class ShippedLayers {
         RuleFolder read = RuleFolder.read(folder, PlainForm::read);
         for (Map.Entry<String, String> file : read.files().entrySet()) {
             list.append(Shipped.line(name, file.getKey(), file.getValue()));
+            if (file.getKey().equals(RuleFolder.RULE_SET)) {
+                byte[] said = Files.readAllBytes(folder.resolve(file.getKey()));
+                write(Shipped.ruleSet(file.getValue()), said);
+            }
             if (RuleFolder.isTable(file.getKey())) {
                 byte[] table = Files.readAllBytes(folder.resolve(file.getKey()));
                 write(Shipped.table(file.getValue()), table);

@@ -3,10 +3,12 @@ package eavesproof.app;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -60,9 +62,24 @@ public record WholeFile(Path target, boolean replace) {
                 channel.force(true);
             }
             move(part, place);
+        } catch (FileSystemException e) {
+            throw called(e, part, place);
         } finally {
             Files.deleteIfExists(part);
         }
+    }
+
+    /** Nobody has heard of the file beside it. */
+    private FileSystemException called(FileSystemException e, Path part, Path place) {
+        if (!part.toString().equals(e.getFile())) {
+            return e;
+        }
+        if (e instanceof NoSuchFileException) {
+            return new NoSuchFileException(String.valueOf(place.getParent()));
+        }
+        return e instanceof AccessDeniedException
+                ? new AccessDeniedException(target.toString())
+                : new FileSystemException(target.toString(), null, e.getReason());
     }
 
     private void move(Path part, Path place) throws IOException {

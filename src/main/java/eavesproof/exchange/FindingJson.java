@@ -2,6 +2,7 @@ package eavesproof.exchange;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import eavesproof.findings.Finding;
+import eavesproof.findings.Rounding;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Place;
@@ -28,9 +29,9 @@ final class FindingJson {
         json.writeStringField("says", finding.says());
         json.writeStringField("verdict", finding.verdict().id());
         subject(json, finding);
-        measured(json, finding.measured().orElse(null));
+        measured(json, finding);
         provenance(json, finding.provenance().orElse(null));
-        limit(json, finding.limit().orElse(null));
+        limit(json, finding);
         margin(json, finding);
         Optional<Double> probability = finding.probability();
         if (probability.isPresent()) {
@@ -78,8 +79,8 @@ final class FindingJson {
         json.writeEndObject();
     }
 
-    private static void measured(JsonGenerator json, Finding.@Nullable Measured measured)
-            throws IOException {
+    private static void measured(JsonGenerator json, Finding finding) throws IOException {
+        Finding.Measured measured = finding.measured().orElse(null);
         if (measured == null) {
             json.writeNullField("measured");
             return;
@@ -87,11 +88,11 @@ final class FindingJson {
         json.writeObjectFieldStart("measured");
         if (measured instanceof Finding.MeasuredNumber number) {
             Unit unit = number.unit();
-            number(json, "value", number.value(), unit.decimals());
+            number(json, "value", number.value(), Rounding.decimals(finding));
             json.writeStringField("unit", unit.symbol());
             if (number.expandedUncertainty().isPresent()) {
                 double expanded = number.expandedUncertainty().get();
-                number(json, "expanded_uncertainty", expanded, unit.decimals());
+                number(json, "expanded_uncertainty", expanded, Rounding.decimals(expanded, unit));
             } else {
                 json.writeNullField("expanded_uncertainty");
             }
@@ -114,8 +115,8 @@ final class FindingJson {
         json.writeEndObject();
     }
 
-    private static void limit(JsonGenerator json, Finding.@Nullable Limit limit)
-            throws IOException {
+    private static void limit(JsonGenerator json, Finding finding) throws IOException {
+        Finding.Limit limit = finding.limit().orElse(null);
         if (limit == null) {
             json.writeNullField("limit");
             return;
@@ -123,7 +124,7 @@ final class FindingJson {
         json.writeObjectFieldStart("limit");
         if (limit instanceof Finding.NumberLimit number) {
             json.writeStringField("is", number.atMost() ? "at-most" : "at-least");
-            number(json, "value", number.value(), number.unit().decimals());
+            number(json, "value", number.value(), decimals(finding, number.unit()));
             json.writeStringField("unit", number.unit().symbol());
             json.writeStringField("as_written", number.asWritten());
         } else if (limit instanceof Finding.WordLimit word) {
@@ -137,7 +138,7 @@ final class FindingJson {
     private static void margin(JsonGenerator json, Finding finding) throws IOException {
         if (finding.margin().isPresent()
                 && finding.limit().orElse(null) instanceof Finding.NumberLimit limit) {
-            number(json, "margin", finding.margin().get(), limit.unit().decimals());
+            number(json, "margin", finding.margin().get(), decimals(finding, limit.unit()));
         } else {
             json.writeNullField("margin");
         }
@@ -150,6 +151,10 @@ final class FindingJson {
         json.writeStringField("clause", source.clause());
         json.writeStringField("standing", source.standing().words());
         json.writeEndObject();
+    }
+
+    private static int decimals(Finding finding, Unit unit) {
+        return Math.max(unit.decimals(), Rounding.decimals(finding));
     }
 
     private static void number(JsonGenerator json, String name, double value, int decimals)

@@ -65,6 +65,7 @@ public final class FindingsFile {
         }
         json.writeEndArray();
         strings(json, "rests_on_assumed", findings.restsOnAssumed());
+        strings(json, "notices", findings.notices());
         json.writeArrayFieldStart("findings");
         for (Finding finding : findings.findings()) {
             FindingJson.write(json, finding);
@@ -79,6 +80,7 @@ public final class FindingsFile {
         json.writeStringField("title", rules.title());
         json.writeStringField("jurisdiction", rules.jurisdiction());
         json.writeStringField("sha256", rules.sha256());
+        json.writeStringField("words_sha256", rules.wordsSha256());
         json.writeBooleanField("as_shipped", rules.asShipped());
         strings(json, "changes", rules.changes());
         json.writeArrayFieldStart("documents");

@@ -75,7 +75,8 @@ public final class Assembly {
                 engine,
                 findings,
                 uncovered,
-                List.copyOf(assumed));
+                List.copyOf(assumed),
+                Notices.of(job));
     }
 
     private static Set<String> cited(List<Ruling> rulings) {

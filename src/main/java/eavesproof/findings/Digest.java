@@ -43,12 +43,23 @@ public record Digest(
             }
         }
 
-        /** The finding with the least margin; the first one where margins are no numbers. */
+        /**
+         * The finding whose margin leaves least beyond its expanded uncertainty; the first one
+         * where margins are no numbers.
+         */
         public Finding tightest() {
             return findings.stream()
                     .filter(finding -> finding.margin().isPresent())
-                    .min(Comparator.comparingDouble(finding -> finding.margin().orElseThrow()))
+                    .min(Comparator.comparingDouble(Held::left))
                     .orElse(findings.get(0));
+        }
+
+        private static double left(Finding finding) {
+            double expanded =
+                    finding.measured().orElse(null) instanceof Finding.MeasuredNumber number
+                            ? number.expandedUncertainty().orElse(0.0)
+                            : 0;
+            return finding.margin().orElseThrow() - expanded;
         }
     }
 

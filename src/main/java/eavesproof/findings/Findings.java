@@ -16,6 +16,7 @@ import java.util.Map;
  * @param engine name and version of the program
  * @param findings by topic, rule and place
  * @param restsOnAssumed circumstances that were assumed and that some verdict rests on
+ * @param notices what a reader of the record would wonder about, in sentences
  */
 public record Findings(
         String job,
@@ -25,18 +26,21 @@ public record Findings(
         String engine,
         List<Finding> findings,
         List<Coverage.Uncovered> uncovered,
-        List<String> restsOnAssumed) {
+        List<String> restsOnAssumed,
+        List<String> notices) {
 
     public Findings {
         findings = List.copyOf(findings);
         uncovered = List.copyOf(uncovered);
         restsOnAssumed = List.copyOf(restsOnAssumed);
+        notices = List.copyOf(notices);
     }
 
     /**
      * The rules that the job was held against.
      *
      * @param sha256 over everything in them that can move a verdict
+     * @param wordsSha256 over what of them is only printed: titles, words, clauses not checked
      * @param asShipped whether every layer is what came with the program
      * @param changes what differs from what was shipped or from what it builds on, in words, with
      *     old and new limits
@@ -47,6 +51,7 @@ public record Findings(
             String title,
             String jurisdiction,
             String sha256,
+            String wordsSha256,
             boolean asShipped,
             List<String> changes,
             Map<String, RuleSet.Document> documents,

@@ -35,25 +35,38 @@ public final class InWords {
     }
 
     /** What was found, with its expanded uncertainty: 540 ± 1.1 mm. */
-    public static String measured(Finding.Measured measured) {
+    public static Optional<String> measured(Finding finding) {
+        return finding.measured().map(found -> measured(found, Rounding.decimals(finding)));
+    }
+
+    private static String measured(Finding.Measured measured, int decimals) {
         if (measured instanceof Finding.MeasuredNumber number) {
             String sure =
                     number.expandedUncertainty()
                             .filter(expanded -> expanded > 0)
-                            .map(u -> " ± " + Decimals.plain(u, number.unit().decimals()))
+                            .map(
+                                    u ->
+                                            " ± "
+                                                    + Decimals.plain(
+                                                            u, Rounding.decimals(u, number.unit())))
                             .orElse("");
-            return number(number.value(), sure, number.unit());
+            return number(number.value(), sure, number.unit(), decimals);
         }
         return ((Finding.MeasuredWord) measured).word();
     }
 
     /** What was required: at most 914.4 mm (36 in). */
-    public static String limit(Finding.Limit limit) {
+    public static Optional<String> limit(Finding finding) {
+        return finding.limit().map(limit -> limit(limit, Rounding.decimals(finding)));
+    }
+
+    private static String limit(Finding.Limit limit, int decimals) {
         if (limit instanceof Finding.NumberLimit number) {
             String written = number.asWritten();
             boolean converted = !written.equals(Decimals.with(number.value(), number.unit()));
+            int enough = Math.max(decimals, number.unit().decimals());
             return (number.atMost() ? "at most " : "at least ")
-                    + number(number.value(), "", number.unit())
+                    + number(number.value(), "", number.unit(), enough)
                     + (converted ? " (" + written + ")" : "");
         }
         List<String> words = ((Finding.WordLimit) limit).words();
@@ -67,7 +80,7 @@ public final class InWords {
             return Optional.empty();
         }
         double margin = finding.margin().get();
-        String amount = amount(Math.abs(margin), limit.unit());
+        String amount = amount(Math.abs(margin), limit.unit(), Rounding.decimals(finding));
         if (margin == 0) {
             return Optional.of("nothing to spare");
         }
@@ -107,17 +120,19 @@ public final class InWords {
     }
 
     /** A number with its unit; a fall also as a ratio, since that is how people set it. */
-    private static String number(double value, String sure, Unit unit) {
-        String number = Decimals.plain(value, unit.decimals()) + sure;
+    private static String number(double value, String sure, Unit unit, int decimals) {
+        String number = Decimals.plain(value, decimals) + sure;
         String text = unit == Unit.COUNT ? number : number + " " + unit.symbol();
         return text + Decimals.asRatio(value, unit);
     }
 
-    private static String amount(double value, Unit unit) {
-        if (value > 0 && Decimals.rounded(value, unit.decimals()) == 0) {
+    private static String amount(double value, Unit unit, int decimals) {
+        int printed = Math.max(decimals, unit.decimals());
+        if (value > 0 && Decimals.rounded(value, printed) == 0) {
             return "less than " + Decimals.with(StrictMath.pow(10, -unit.decimals()), unit);
         }
-        return Decimals.with(value, unit);
+        String number = Decimals.plain(value, printed);
+        return unit == Unit.COUNT ? number : number + " " + unit.symbol();
     }
 
     private static void key(List<String> parts, Place place, String key, String id) {

@@ -70,6 +70,7 @@ public final class OutcomeSentence {
         if (!findings.rules().asShipped()) {
             sentences.add("The rules are not as shipped.");
         }
+        sentences.addAll(findings.notices());
         return sentences;
     }
 

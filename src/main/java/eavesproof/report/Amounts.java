@@ -1,6 +1,7 @@
 package eavesproof.report;
 
 import eavesproof.findings.Finding;
+import eavesproof.findings.Rounding;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Dimension;
 import eavesproof.quantity.Unit;
@@ -17,7 +18,7 @@ final class Amounts {
 
     static String measured(Finding finding) {
         if (finding.measured().orElse(null) instanceof Finding.MeasuredNumber number) {
-            return minus(Decimals.fixed(number.value(), number.unit().decimals()));
+            return minus(Decimals.fixed(number.value(), Rounding.decimals(finding)));
         }
         return finding.measured().orElse(null) instanceof Finding.MeasuredWord word
                 ? word.word()
@@ -33,7 +34,9 @@ final class Amounts {
         if (number.expandedUncertainty().isEmpty()) {
             return "not stated";
         }
-        return expanded == 0 ? "" : "± " + atLeastOne(expanded, number.unit());
+        return expanded == 0
+                ? ""
+                : "± " + Decimals.fixed(expanded, Rounding.decimals(expanded, number.unit()));
     }
 
     /** The limit with its unit. */
@@ -42,7 +45,7 @@ final class Amounts {
             String written = limit.asWritten();
             boolean converted = !written.equals(Decimals.with(limit.value(), limit.unit()));
             return (limit.atMost() ? "≤ " : "≥ ")
-                    + minus(Decimals.fixed(limit.value(), limit.unit().decimals()))
+                    + minus(Decimals.fixed(limit.value(), decimals(finding, limit.unit())))
                     + (limit.unit() == Unit.COUNT ? "" : " " + unit(limit.unit()))
                     + ratio(limit.value(), limit.unit())
                     + (converted ? " (" + written + ")" : "");
@@ -69,7 +72,7 @@ final class Amounts {
             return "";
         }
         double margin = finding.margin().get();
-        return minus(Decimals.fixed(margin, limit.unit().decimals()));
+        return minus(Decimals.fixed(margin, decimals(finding, limit.unit())));
     }
 
     /** The chance that the true value meets the limit, never printed as more certain than it is. */
@@ -120,8 +123,7 @@ final class Amounts {
         return number.replace('-', '−');
     }
 
-    private static String atLeastOne(double value, Unit unit) {
-        double least = StrictMath.pow(10, -unit.decimals());
-        return Decimals.fixed(Math.max(value, least), unit.decimals());
+    private static int decimals(Finding finding, Unit unit) {
+        return Math.max(unit.decimals(), Rounding.decimals(finding));
     }
 }

@@ -127,7 +127,7 @@ final class CareOfGutter {
                 new Report.Task(
                         "Look along the brackets: none bent, loose or missing, no screw pulled.",
                         YEARLY + (snow() ? " and every fall of snow" : ""),
-                        "One bracket less doubles the load on its neighbours."));
+                        "One bracket less doubles the length that hangs free."));
         tasks.add(
                 new Report.Task(
                         joints(), YEARLY, "A drip at a joint wets the timber behind the gutter."));
@@ -233,7 +233,7 @@ final class CareOfGutter {
                         + " somebody has reckoned whether it can carry the water.");
         never.add(
                 "Do not close slots, weirs or rainheads: they are where too much water gets out.");
-        never.add("Do not lead its water to another place than the one named above.");
+        never.add("Do not lead its water to another place than where it goes now.");
         if (materials.contains("PVC-U")) {
             never.add(
                     "Plastic: no solvent, hot water or flame, and no dark paint, under which it grows"

@@ -3,6 +3,7 @@ package eavesproof.report;
 import eavesproof.drawing.Drawing;
 import eavesproof.drawing.Key;
 import eavesproof.findings.Findings;
+import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
@@ -67,6 +68,8 @@ final class Composition {
                 issue.program(),
                 OutcomeSentence.outcome(findings),
                 rests(),
+                verdicts.front().urgent(),
+                verdicts.front().alsoOpen(),
                 RulesHeld.of(findings.rules(), issue.issued()),
                 people.who(),
                 people.where(),
@@ -88,7 +91,7 @@ final class Composition {
                 Tables.photographs(job),
                 pictures.pictures(),
                 Objects.requireNonNullElse(job.remarks(), List.of()),
-                people.signatures(issue.signedBy().isPresent()),
+                Declarations.of(job, issue.signedBy().isPresent()),
                 DigitalSignature.inWords(issue.signedBy()),
                 Limits.of(issue),
                 Limits.identity(issue),
@@ -101,6 +104,7 @@ final class Composition {
         List<String> rests = new ArrayList<>(OutcomeSentence.restsOn(findings));
         findings.restsOnAssumed().forEach(what -> rests.add("Assumed: " + what + "."));
         rests.addAll(RulesHeld.superseded(findings.rules(), issue.issued()));
+        rests.addAll(Notices.onIssue(job, issue.issued().toString()));
         return rests;
     }
 

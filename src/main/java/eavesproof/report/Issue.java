@@ -2,6 +2,7 @@ package eavesproof.report;
 
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
+import eavesproof.rules.Sha256;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -91,14 +92,42 @@ public record Issue(
                 program);
     }
 
-    /** Changes with the record, with the rules and with the date, and with nothing else. */
+    /**
+     * Two papers that say different things have different numbers: it changes with everything that
+     * a paper is made of.
+     */
     public String number() {
+        String digest = madeFromSha256();
         return job.id()
                 + "/"
                 + issued
                 + "/"
-                + findings.jobSha256().substring(0, ENOUGH)
+                + digest.substring(0, ENOUGH)
                 + "-"
-                + findings.rules().sha256().substring(0, ENOUGH);
+                + digest.substring(ENOUGH, 2 * ENOUGH);
+    }
+
+    /** Over the record, the rules with their words, the program, and all that is attached. */
+    String madeFromSha256() {
+        StringBuilder all = new StringBuilder();
+        for (String part :
+                List.of(
+                        job.id(),
+                        issued.toString(),
+                        paper.name(),
+                        program,
+                        findings.jobSha256(),
+                        findings.rules().sha256(),
+                        findings.rules().wordsSha256())) {
+            all.append(part.length()).append(' ').append(part).append('\n');
+        }
+        attachments.forEach(
+                one ->
+                        all.append(one.name())
+                                .append(' ')
+                                .append(Sha256.of(one.content()))
+                                .append('\n'));
+        signedBy.ifPresent(by -> all.append(by.fingerprint()).append('\n'));
+        return Sha256.of(all.toString());
     }
 }

@@ -12,8 +12,9 @@ final class Limits {
                         ? "on the day of measuring, which is not recorded"
                         : "on " + issue.job().dates().measured();
         return List.of(
-                "This is the installer's own record of their own work. It records and computes; it "
-                        + "approves nothing, and nobody independent has looked at the gutter for it.",
+                "This record was made by or for whoever fitted the gutter. It records and computes; it "
+                        + "approves nothing, and it does not say that anybody independent has "
+                        + "looked at the gutter.",
                 "Local codes and licensed practice decide what is required at this address. Where "
                         + "they ask for more than the rules named here, they hold.",
                 "The results hold for what was measured "
@@ -36,6 +37,8 @@ final class Limits {
                 new Report.Entry("Report", issue.number()),
                 new Report.Entry("Job record, SHA-256", issue.findings().jobSha256()),
                 new Report.Entry("Rule set, SHA-256", issue.findings().rules().sha256()),
+                new Report.Entry("Its words, SHA-256", issue.findings().rules().wordsSha256()),
+                new Report.Entry("All it is made from, SHA-256", issue.madeFromSha256()),
                 new Report.Entry("Program", issue.program()));
     }
 }

@@ -122,60 +122,6 @@ final class People {
                 + (dates.workEnded() == null ? "(not recorded)" : dates.workEnded());
     }
 
-    /**
-     * A place to sign for each installer, and for whoever measured if that was another.
-     *
-     * @param digitally whether a digital signature is to lie in the first place
-     */
-    List<Report.Signature> signatures(boolean digitally) {
-        List<Report.Signature> signatures = signatures();
-        if (digitally) {
-            Report.Signature first = signatures.get(0);
-            signatures.set(
-                    0,
-                    new Report.Signature(first.heading(), first.lines(), Markup.SIGNATURE_PLACE));
-        }
-        return signatures;
-    }
-
-    private List<Report.Signature> signatures() {
-        List<Job.Person> people = Objects.requireNonNullElse(job.people(), List.<Job.Person>of());
-        List<Report.Signature> signatures = new ArrayList<>();
-        people.stream()
-                .filter(p -> "installer".equals(p.role()))
-                .forEach(p -> signatures.add(signature("Installer", p)));
-        people.stream()
-                .filter(p -> "measured".equals(p.role()))
-                .filter(p -> people.stream().noneMatch(q -> isInstaller(q, p.name())))
-                .forEach(p -> signatures.add(signature("Measured by", p)));
-        if (signatures.isEmpty()) {
-            signatures.add(signature("Installer", "", ""));
-        }
-        return signatures;
-    }
-
-    private static boolean isInstaller(Job.Person person, @Nullable String name) {
-        return "installer".equals(person.role()) && Objects.equals(person.name(), name);
-    }
-
-    private static Report.Signature signature(String heading, Job.Person person) {
-        return signature(
-                heading,
-                joined(person.name(), person.company()),
-                joined(person.licence(), person.licenceCovers()));
-    }
-
-    private static Report.Signature signature(String heading, String name, String licence) {
-        return new Report.Signature(
-                heading,
-                List.of(
-                        new Report.Entry("Name", name),
-                        new Report.Entry("Licence", licence),
-                        new Report.Entry("Place and date", ""),
-                        new Report.Entry("Signature", "")),
-                "");
-    }
-
     /** For the front of the file. */
     String author() {
         return Objects.requireNonNullElse(job.people(), List.<Job.Person>of()).stream()

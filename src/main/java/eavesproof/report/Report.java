@@ -10,6 +10,8 @@ import java.util.List;
  * @param shortTitle the title in one line, for the head of each page
  * @param issued date, YYYY-MM-DD
  * @param rests what a reader must know beside the outcome, in sentences
+ * @param urgent what does not comply or is too close to call, short; {@code alsoOpen} what else is
+ *     open, in sentences
  * @param who issuer, client and others
  * @param where site, consent, dates, weather
  * @param lookedAt what was measured, in sentences; {@code leftOut} what was not
@@ -28,6 +30,8 @@ public record Report(
         String program,
         String outcome,
         List<String> rests,
+        List<Urgent> urgent,
+        List<String> alsoOpen,
         Rules rules,
         List<Entry> who,
         List<Entry> where,
@@ -56,6 +60,21 @@ public record Report(
         List<Caution> cautions,
         Care care,
         String unprintable) {
+
+    /**
+     * One thing to do something about.
+     *
+     * @param mark the name of the style of its verdict
+     * @param what the requirement by its name
+     */
+    public record Urgent(
+            String number,
+            String mark,
+            String what,
+            String place,
+            String measured,
+            String limit,
+            String clause) {}
 
     /** A name and what belongs to it. */
     public record Entry(String name, String text) {}
@@ -180,10 +199,11 @@ public record Report(
     /**
      * Somebody who signs, or an empty place for somebody who may.
      *
+     * @param declares what is signed
      * @param place the id that the last line must have if a digital signature is to lie there;
      *     empty where none is
      */
-    public record Signature(String heading, List<Entry> lines, String place) {}
+    public record Signature(String heading, String declares, List<Entry> lines, String place) {}
 
     public record Caution(String topic, String text, String source) {}
 

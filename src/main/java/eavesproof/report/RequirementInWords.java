@@ -55,7 +55,7 @@ public record RequirementInWords(
                 kind(rule.subject()).says(),
                 DemandInWords.of(rule),
                 where(rule),
-                rule.circumstances().stream().flatMap(one -> when(one).stream()).toList(),
+                when(rule),
                 source(rule, book),
                 cited(rule, book),
                 kind(rule.subject()).observed()
@@ -84,7 +84,8 @@ public record RequirementInWords(
 
     private static String cited(Rule rule, RuleBook book) {
         List<String> parts = new ArrayList<>();
-        int number = List.copyOf(book.documents().keySet()).indexOf(rule.source().document()) + 1;
+        int number =
+                List.copyOf(book.citedDocuments().keySet()).indexOf(rule.source().document()) + 1;
         parts.add(("[" + number + "] " + rule.source().clause()).strip());
         RuleSet.Standing standing = book.document(rule).standing();
         if (standing.isUnconfirmed()) {
@@ -138,6 +139,11 @@ public record RequirementInWords(
                     }
                 });
         return where;
+    }
+
+    /** What must be so for it to apply. */
+    public static List<String> when(Rule rule) {
+        return rule.circumstances().stream().flatMap(one -> when(one).stream()).toList();
     }
 
     private static List<String> when(Rule.Pattern circumstance) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Base64;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
@@ -24,6 +25,8 @@ public final class Typesetting {
     private static final double SCREEN_MM = 174;
     private static final String LANGUAGE = "en";
 
+    private static final Pattern TITLE = Pattern.compile("(?s)<title>(.*?)</title>");
+
     private static final Pattern PICTURE =
             Pattern.compile("src=\"(" + Markup.PHOTOGRAPH + "[0-9]+)\"");
 
@@ -42,7 +45,7 @@ public final class Typesetting {
                 composition.drawings(),
                 placed(page, composition.photographs()),
                 issue.attachments(),
-                about(issue),
+                about(issue, page),
                 issue.paper(),
                 issue.signedBy());
     }
@@ -110,12 +113,26 @@ public final class Typesetting {
         return missing + turned + "The attached job.json has them as they were written.";
     }
 
-    private static About about(Issue issue) {
-        String title = issue.job().title();
+    /** What the template calls it, as plain text again. */
+    private static Optional<String> title(String page) {
+        Matcher title = TITLE.matcher(page);
+        return title.find()
+                ? Optional.of(
+                                title.group(1)
+                                        .replace("&lt;", "<")
+                                        .replace("&gt;", ">")
+                                        .replace("&quot;", "\"")
+                                        .replace("&#39;", "'")
+                                        .replace("&amp;", "&"))
+                        .filter(text -> !text.isBlank())
+                : Optional.empty();
+    }
+
+    private static About about(Issue issue, String page) {
         return new About(
-                (title == null ? "Eaves gutter" : title) + ": installer's measurement record",
+                title(page).orElse("Eaves gutter, " + issue.number()),
                 new People(issue.job()).author(),
-                "Installer's measurement record and declaration " + issue.number(),
+                "Report " + issue.number(),
                 LANGUAGE,
                 issue.program(),
                 issue.issued().atStartOfDay(ZoneOffset.UTC).toInstant());

@@ -6,29 +6,29 @@ import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 
 /** The findings in words: what needs a decision, what complies, what does not apply, silence. */
 final class Verdicts {
     private final Findings findings;
-    private final Places places;
     private final Digest digest;
     private final Listed listed;
-    private final IdentityHashMap<Finding, String> labels;
+    private final Rows rows;
 
     Verdicts(Findings findings, Places places) {
         this.findings = findings;
-        this.places = places;
         digest = Digest.of(findings);
         listed = Listed.of(digest);
-        labels = listed.labels();
+        rows = new Rows(places, listed.labels());
+    }
+
+    Front front() {
+        return new Front(findings, listed, rows);
     }
 
     Listed listed() {
@@ -126,27 +126,7 @@ final class Verdicts {
                 held.rule(),
                 sentence(source(held.source())),
                 held.findings().size() > 1,
-                held.findings().stream().map(finding -> held(finding, saidAlready)).toList());
-    }
-
-    private Report.Held held(Finding finding, Set<String> saidAlready) {
-        List<String> notes = new ArrayList<>();
-        Amounts.allowed(finding).ifPresent(all -> notes.add("Allowed: " + all + "."));
-        finding.because().stream()
-                .filter(why -> !saidAlready.contains(why))
-                .forEach(why -> notes.add(sentence(why)));
-        finding.assumed().forEach(what -> notes.add("Assumed: " + what + "."));
-        finding.remedy()
-                .filter(remedy -> !saidAlready.contains(remedy))
-                .ifPresent(remedy -> notes.add(sentence("To put it right: " + remedy)));
-        return new Report.Held(
-                Objects.requireNonNullElse(labels.get(finding), ""),
-                places.words(finding.place()),
-                Amounts.measured(finding),
-                Amounts.sure(finding),
-                Amounts.limit(finding),
-                Amounts.spare(finding),
-                notes);
+                rows.folded(held.findings(), saidAlready));
     }
 
     List<Report.Topic> complies() {
@@ -159,7 +139,7 @@ final class Verdicts {
                                     held.rule(),
                                     RulesHeld.cited(findings.rules(), held.source()),
                                     "" + held.findings().size(),
-                                    held(held.tightest(), Set.of())));
+                                    rows.row(List.of(held.tightest()), Set.of())));
         }
         return topics.entrySet().stream()
                 .map(topic -> new Report.Topic(capital(topic.getKey()), topic.getValue()))
@@ -198,30 +178,41 @@ final class Verdicts {
         List<Report.Reckoning> workings = new ArrayList<>();
         for (Listed.Entry entry : listed.entries()) {
             for (Digest.Held held : entry.requirements()) {
-                for (Finding finding : held.findings()) {
-                    boolean asSteps = finding.equals(held.tightest());
-                    if (asSteps || entry.verdict() != Verdict.NOT_RECORDED) {
-                        workings.add(reckoning(finding, asSteps));
-                    }
+                workings.add(reckoning(List.of(held.tightest()), true));
+                if (entry.verdict() != Verdict.NOT_RECORDED) {
+                    others(held).forEach(alike -> workings.add(reckoning(alike, false)));
                 }
             }
         }
         digest.complies().stream()
                 .map(Digest.Held::tightest)
                 .filter(Verdicts::isMeasured)
-                .forEach(finding -> workings.add(reckoning(finding, true)));
+                .forEach(finding -> workings.add(reckoning(List.of(finding), true)));
         workings.removeIf(it -> it.steps().isEmpty() && it.decision().isEmpty());
         return workings;
     }
 
-    private Report.Reckoning reckoning(Finding finding, boolean withSteps) {
+    /** But for the tightest: those that were decided on the same numbers, together. */
+    private static List<List<Finding>> others(Digest.Held held) {
+        Map<String, List<Finding>> alike = new LinkedHashMap<>();
+        held.findings().stream()
+                .filter(finding -> !finding.equals(held.tightest()))
+                .forEach(
+                        finding ->
+                                alike.computeIfAbsent(decision(finding), d -> new ArrayList<>())
+                                        .add(finding));
+        return alike.values().stream().flatMap(group -> Rows.parts(group).stream()).toList();
+    }
+
+    private Report.Reckoning reckoning(List<Finding> alike, boolean withSteps) {
+        Finding first = alike.get(0);
         return new Report.Reckoning(
-                Objects.requireNonNullElse(labels.get(finding), ""),
-                capital(finding.rule()),
-                places.words(finding.place()),
-                decision(finding),
+                rows.numbers(alike),
+                capital(first.rule()),
+                rows.where(alike),
+                decision(first),
                 withSteps
-                        ? finding.workings().stream()
+                        ? first.workings().stream()
                                 .map(
                                         step ->
                                                 new Report.Step(
@@ -241,8 +232,8 @@ final class Verdicts {
             return "";
         }
         List<String> parts = new ArrayList<>();
-        String measured = InWords.measured(finding.measured().get());
-        String limit = InWords.limit(finding.limit().get());
+        String measured = InWords.measured(finding).orElseThrow();
+        String limit = InWords.limit(finding).orElseThrow();
         boolean numbers = finding.limit().get() instanceof Finding.NumberLimit;
         parts.add(measured + (numbers ? " against " : ", ") + limit);
         InWords.margin(finding).ifPresent(parts::add);
@@ -264,6 +255,13 @@ final class Verdicts {
     static String sentence(String words) {
         String capital = capital(words);
         return capital.isEmpty() || capital.endsWith(".") ? capital : capital + ".";
+    }
+
+    /** As it goes on within a sentence. */
+    static String small(String words) {
+        return words.isEmpty()
+                ? words
+                : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 
     static String capital(String words) {

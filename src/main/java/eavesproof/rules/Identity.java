@@ -22,6 +22,30 @@ final class Identity {
         return Sha256.of(identity.text.toString());
     }
 
+    /** Of what people read and no verdict depends on. */
+    static String ofWords(RuleBook book) {
+        Identity identity = new Identity();
+        identity.writeWords(book);
+        return Sha256.of(identity.text.toString());
+    }
+
+    private void writeWords(RuleBook book) {
+        line("name", book.name());
+        line("title", book.title());
+        line("jurisdiction", book.jurisdiction());
+        lines("layer", book.layers().stream().map(RuleSet::name).toList());
+        lines("not checked", book.clausesNotChecked());
+        for (Rule rule : book.rules()) {
+            line("rule", rule.name());
+            line("topic", rule.topic());
+            line("says", rule.says());
+            line("checked", book.document(rule).checked().orElse(""));
+        }
+        for (Stated stated : book.basis().values()) {
+            line("checked", book.document(stated).checked().orElse(""));
+        }
+    }
+
     private void write(RuleBook book) {
         line("decision", book.decision().text());
         lines("must judge", new TreeSet<>(book.mustJudge()));

@@ -92,6 +92,16 @@ public final class RuleBook {
         return documents;
     }
 
+    /** Those that a rule in force or something of the basis is from. */
+    public Map<String, RuleSet.Document> citedDocuments() {
+        Map<String, RuleSet.Document> cited = new LinkedHashMap<>(documents);
+        Set<String> keys = new LinkedHashSet<>();
+        effective.values().forEach(rule -> keys.add(rule.source().document()));
+        basis.values().forEach(stated -> keys.add(stated.source().document()));
+        cited.keySet().retainAll(keys);
+        return cited;
+    }
+
     /** The document that a rule in force cites. */
     public RuleSet.Document document(Rule rule) {
         RuleSet.Document document = documents.get(rule.source().document());
@@ -147,6 +157,11 @@ public final class RuleBook {
     /** Over everything that can move a verdict; comments, line ends and order do not count. */
     public String sha256() {
         return Identity.of(this);
+    }
+
+    /** Over what is printed and moves no verdict: titles, words, clauses that are not checked. */
+    public String wordsSha256() {
+        return Identity.ofWords(this);
     }
 
     private RuleSet top() {

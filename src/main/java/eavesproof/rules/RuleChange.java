@@ -102,7 +102,8 @@ public record RuleChange(
                 };
     }
 
-    private static List<String> figures(Rule rule) {
+    /** Of the tables that it looks things up in. */
+    public static List<String> figures(Rule rule) {
         return Tables.in(rule).stream()
                 .map(lookup -> lookup.figures().map(Table::content).orElse(""))
                 .toList();

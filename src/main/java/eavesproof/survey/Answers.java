@@ -138,9 +138,9 @@ final class Answers {
             String... ids) {
         FactKind kind = Vocabulary.kind(type);
         if (word == null) {
-            gap(type, what + " is not recorded", ids);
+            gap(type, Found.open(what, null), ids);
         } else if (word.equals(Words.UNKNOWN)) {
-            gap(type, what + " is recorded as unknown", ids);
+            gap(type, Found.open(what, word), ids);
         } else if (!kind.words().contains(word)) {
             gap(type, what + " is recorded as " + word + ", which is no word for it", ids);
         } else {

@@ -56,8 +56,10 @@ final class Breaks {
         if (slides.isEmpty()) {
             String why =
                     Words.SLIDING.equals(outlet.hold())
-                            ? "whether " + name + " is cemented to the gutter is not recorded"
-                            : "whether " + name + " is sliding or fixed is not recorded";
+                            ? Found.open(
+                                    "whether " + name + " is cemented to the gutter",
+                                    outlet.cementedToGutter().is())
+                            : Found.open("whether " + name + " is sliding or fixed", outlet.hold());
             marks.addPerhaps(outlet.stationMm(), why);
         } else if (slides.get()) {
             marks.add(outlet.id(), name, outlet.stationMm());

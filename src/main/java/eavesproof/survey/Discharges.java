@@ -49,7 +49,7 @@ final class Discharges {
             String why = "discharge " + id + " is not approved, so nothing can be referred to";
             answers.none(Facts.ApprovalReference.class, why, run, id);
         } else if (!Words.YES.equals(approved.is())) {
-            String why = "whether discharge " + id + " is approved is not recorded";
+            String why = Found.open("whether discharge " + id + " is approved", approved.is());
             answers.gap(Facts.ApprovalReference.class, why, run, id);
         } else if (isBlank(approved.by())) {
             String why = "who approved discharge " + id + " is not recorded";

@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import eavesproof.hydraulics.Refused;
+import eavesproof.job.Words;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -19,6 +20,11 @@ sealed interface Found<T> {
 
     static <T> Found<T> missing(String why) {
         return new Missing<>(why);
+    }
+
+    /** Why a word says nothing: it is not there, or it is that nobody knows. */
+    static String open(String what, @Nullable String word) {
+        return what + (Words.UNKNOWN.equals(word) ? " is recorded as unknown" : " is not recorded");
     }
 
     /** What was recorded, or that it was not: "the length of straight a1 is not recorded". */

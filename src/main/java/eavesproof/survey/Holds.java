@@ -84,7 +84,7 @@ final class Holds {
         if (Words.YES.equals(screwed)) {
             marks.add(id, name, stationMm);
         } else if (!Words.NO.equals(screwed)) {
-            String why = "whether " + name + " is screwed to the fascia is not recorded";
+            String why = Found.open("whether " + name + " is screwed to the fascia", screwed);
             marks.addPerhaps(stationMm, why);
         }
     }

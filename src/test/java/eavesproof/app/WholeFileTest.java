@@ -84,7 +84,10 @@ class WholeFileTest {
     void aFolderThatIsNotThereIsNotMade() {
         Path nowhere = folder.resolve("missing/report.pdf");
 
-        assertThrows(NoSuchFileException.class, () -> new WholeFile(nowhere, false).write(NEW));
+        NoSuchFileException refused =
+                assertThrows(
+                        NoSuchFileException.class, () -> new WholeFile(nowhere, false).write(NEW));
+        assertEquals(folder.resolve("missing").toString(), refused.getFile());
         assertTrue(Files.notExists(nowhere.getParent()));
     }
 

@@ -61,6 +61,7 @@ class FindingsFileTest {
                         "clauses_not_checked",
                         "uncovered",
                         "rests_on_assumed",
+                        "notices",
                         "findings"),
                 names(json));
         assertEquals(

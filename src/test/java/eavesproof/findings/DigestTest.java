@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import eavesproof.judge.Verdict;
 import eavesproof.survey.Place;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -85,6 +86,41 @@ class DigestTest {
         Digest.Held centres = digest.complies().get(0);
         assertEquals(2, centres.findings().size());
         assertEquals(FITS_BARELY, centres.tightest());
+    }
+
+    /** 8 mm to spare with ± 6 leave less than 5 mm with ± 1.1. */
+    @Test
+    void theTightestCaseCountsHowSureTheMeasureIs() {
+        Finding unsure = sure(spacing("b6", "b7", 2565, 492), 6);
+
+        Digest digest = Digest.of(all(Outcome.COMPLIES, FITS, FITS_BARELY, unsure));
+
+        assertEquals(unsure, digest.complies().get(0).tightest());
+    }
+
+    private static Finding sure(Finding like, double expandedMm) {
+        Finding.MeasuredNumber was = (Finding.MeasuredNumber) like.measured().orElseThrow();
+        return new Finding(
+                like.rule(),
+                like.topic(),
+                like.says(),
+                like.verdict(),
+                like.kind(),
+                like.measures(),
+                like.place(),
+                Optional.of(
+                        new Finding.MeasuredNumber(
+                                was.value(), was.unit(), Optional.of(expandedMm))),
+                like.limit(),
+                like.margin(),
+                like.probability(),
+                like.decision(),
+                like.because(),
+                like.source(),
+                like.provenance(),
+                like.assumed(),
+                like.remedy(),
+                like.workings());
     }
 
     @Test

@@ -127,6 +127,7 @@ public final class Examples {
                 "Trade practice",
                 "anywhere",
                 SHA_256,
+                SHA_256,
                 asShipped,
                 asShipped ? List.of() : List.of("bracket centres: at most 450 mm, was 500 mm"),
                 Map.of(CUSTOM.key(), CUSTOM),
@@ -151,7 +152,8 @@ public final class Examples {
                 "eavesproof 1.0",
                 List.of(findings),
                 uncovered,
-                assumed);
+                assumed,
+                List.of());
     }
 
     private static Finding.Source source(RuleSet.Document document, String clause) {

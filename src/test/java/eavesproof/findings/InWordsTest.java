@@ -2,6 +2,7 @@ package eavesproof.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eavesproof.judge.Verdict;
 import eavesproof.quantity.Unit;
 import eavesproof.rules.RuleSet;
 import eavesproof.survey.Place;
@@ -51,36 +52,32 @@ class InWordsTest {
     void aMeasureShowsItsUncertaintyWhereThereIsOne() {
         assertEquals(
                 "490 ± 1.1 mm",
-                InWords.measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.of(1.1))));
+                measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.of(1.1))));
+        assertEquals("2", measured(new Finding.MeasuredNumber(2, Unit.COUNT, Optional.of(0.0))));
         assertEquals(
-                "2", InWords.measured(new Finding.MeasuredNumber(2, Unit.COUNT, Optional.of(0.0))));
-        assertEquals(
-                "490 mm",
-                InWords.measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.empty())));
-        assertEquals("kerb", InWords.measured(new Finding.MeasuredWord("kerb")));
+                "490 mm", measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.empty())));
+        assertEquals("kerb", measured(new Finding.MeasuredWord("kerb")));
     }
 
     @Test
     void aFallIsAlsoARatio() {
         assertEquals(
                 "2.5 mm/m (1:400)",
-                InWords.measured(new Finding.MeasuredNumber(2.5, Unit.MM_PER_M, Optional.empty())));
+                measured(new Finding.MeasuredNumber(2.5, Unit.MM_PER_M, Optional.empty())));
         assertEquals(
                 "-1 mm/m",
-                InWords.measured(new Finding.MeasuredNumber(-1, Unit.MM_PER_M, Optional.empty())));
+                measured(new Finding.MeasuredNumber(-1, Unit.MM_PER_M, Optional.empty())));
     }
 
     @Test
     void aLimitInAnotherUnitIsAlsoShownAsWritten() {
         assertEquals(
                 "at most 914.4 mm (36 in)",
-                InWords.limit(new Finding.NumberLimit(true, 914.4, Unit.MM, "36 in")));
+                limit(new Finding.NumberLimit(true, 914.4, Unit.MM, "36 in")));
+        assertEquals("at least 2", limit(new Finding.NumberLimit(false, 2, Unit.COUNT, "2")));
         assertEquals(
-                "at least 2", InWords.limit(new Finding.NumberLimit(false, 2, Unit.COUNT, "2")));
-        assertEquals(
-                "one of kerb, soakaway",
-                InWords.limit(new Finding.WordLimit(List.of("kerb", "soakaway"))));
-        assertEquals("must be no", InWords.limit(new Finding.WordLimit(List.of("no"))));
+                "one of kerb, soakaway", limit(new Finding.WordLimit(List.of("kerb", "soakaway"))));
+        assertEquals("must be no", limit(new Finding.WordLimit(List.of("no"))));
     }
 
     @Test
@@ -122,27 +119,74 @@ class InWordsTest {
         assertEquals("a, b and c", InWords.list(List.of("a", "b", "c")));
     }
 
+    @Test
+    void aValueThatMissesItsLimitIsNeverPrintedAsTheLimit() {
+        Finding missed = held(Verdict.DOES_NOT_COMPLY, true, 500.04);
+        assertEquals(Optional.of("500.04 ± 1.1 mm"), InWords.measured(missed));
+        assertEquals(Optional.of("at most 500 mm"), InWords.limit(missed));
+        assertEquals(Optional.of("over by 0.04 mm"), InWords.margin(missed));
+        Finding met = held(Verdict.COMPLIES, true, 499.98);
+        assertEquals(Optional.of("500 ± 1.1 mm"), InWords.measured(met));
+    }
+
+    @Test
+    void anUncertaintyIsNeverPrintedAsNone() {
+        assertEquals(
+                "490 ± 0.04 mm",
+                measured(new Finding.MeasuredNumber(490, Unit.MM, Optional.of(0.04))));
+    }
+
+    private static String measured(Finding.Measured measured) {
+        Finding like = Examples.spacing("b1", "b2", 0, 490);
+        return InWords.measured(
+                        like(like, Verdict.COMPLIES, Optional.of(measured), like.limit(), 10))
+                .orElseThrow();
+    }
+
+    private static String limit(Finding.Limit limit) {
+        Finding like = Examples.spacing("b1", "b2", 0, 490);
+        return InWords.limit(like(like, Verdict.COMPLIES, like.measured(), Optional.of(limit), 10))
+                .orElseThrow();
+    }
+
     private static Optional<String> margin(boolean atMost, double measuredMm) {
+        return InWords.margin(held(Verdict.COMPLIES, atMost, measuredMm));
+    }
+
+    private static Finding held(Verdict verdict, boolean atMost, double measuredMm) {
         Finding like = Examples.spacing("b1", "b2", 0, measuredMm);
-        return InWords.margin(
-                new Finding(
-                        like.rule(),
-                        like.topic(),
-                        like.says(),
-                        like.verdict(),
-                        like.kind(),
-                        like.measures(),
-                        like.place(),
-                        like.measured(),
-                        Optional.of(new Finding.NumberLimit(atMost, 500, Unit.MM, "500 mm")),
-                        Optional.of(atMost ? 500 - measuredMm : measuredMm - 500),
-                        like.probability(),
-                        like.decision(),
-                        like.because(),
-                        like.source(),
-                        like.provenance(),
-                        like.assumed(),
-                        like.remedy(),
-                        like.workings()));
+        return like(
+                like,
+                verdict,
+                like.measured(),
+                Optional.of(new Finding.NumberLimit(atMost, 500, Unit.MM, "500 mm")),
+                atMost ? 500 - measuredMm : measuredMm - 500);
+    }
+
+    private static Finding like(
+            Finding like,
+            Verdict verdict,
+            Optional<Finding.Measured> measured,
+            Optional<Finding.Limit> limit,
+            double margin) {
+        return new Finding(
+                like.rule(),
+                like.topic(),
+                like.says(),
+                verdict,
+                like.kind(),
+                like.measures(),
+                like.place(),
+                measured,
+                limit,
+                Optional.of(margin),
+                like.probability(),
+                like.decision(),
+                like.because(),
+                like.source(),
+                like.provenance(),
+                like.assumed(),
+                like.remedy(),
+                like.workings());
     }
 }

@@ -269,6 +269,7 @@ final class Verandah {
                         "What a tidy gutter job satisfies",
                         "no particular country",
                         "a1b2c3d4".repeat(8),
+                        "d4c3b2a1".repeat(8),
                         true,
                         List.of(),
                         Map.of(
@@ -292,7 +293,8 @@ final class Verandah {
                                 "a",
                                 3,
                                 List.of("gutter material is PVC-U"))),
-                List.of("heavy rain: no, by the installer"));
+                List.of("heavy rain: no, by the installer"),
+                List.of());
     }
 
     /** No rule met anything. */
@@ -306,11 +308,13 @@ final class Verandah {
                         "What a tidy gutter job satisfies",
                         "no particular country",
                         "a1b2c3d4".repeat(8),
+                        "d4c3b2a1".repeat(8),
                         true,
                         List.of(),
                         Map.of(),
                         List.of()),
                 "eavesproof test",
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());

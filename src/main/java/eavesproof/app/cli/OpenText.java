@@ -8,9 +8,12 @@ import eavesproof.findings.Digest.Shared;
 import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
 import eavesproof.quantity.Decimals;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What somebody must do something about: what is missed, too close, missing or spoken of nowhere.
@@ -51,7 +54,7 @@ final class OpenText {
             }
             page.say(TEXT, Look.STRONG, held.says());
             page.say(TEXT, Look.FAINT, InWords.source(held.source()));
-            held.findings().forEach(this::againstLimit);
+            alike(held.findings()).forEach(this::againstLimit);
             remedies(held);
         }
     }
@@ -70,9 +73,35 @@ final class OpenText {
                 });
     }
 
-    private void againstLimit(Finding finding) {
-        page.lead(
-                UNDER, DEEP, Look.PLAIN, InWords.place(finding.place()), Values.verdictIn(finding));
+    /** Places where the same was found for the same reason, together. */
+    private static Collection<List<Finding>> alike(List<Finding> findings) {
+        Map<List<Object>, List<Finding>> alike = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            List<Object> found =
+                    List.of(
+                            Values.verdictIn(finding),
+                            Values.behind(finding),
+                            finding.probability(),
+                            finding.because());
+            alike.computeIfAbsent(found, none -> new ArrayList<>()).add(finding);
+        }
+        return alike.values();
+    }
+
+    private void againstLimit(List<Finding> alike) {
+        Finding finding = alike.get(0);
+        if (alike.size() == 1) {
+            String place = InWords.place(finding.place());
+            page.lead(UNDER, DEEP, Look.PLAIN, place, Values.verdictIn(finding));
+        } else {
+            String count = InWords.count(alike.size(), "place");
+            page.lead(UNDER, DEEP, Look.PLAIN, count, Values.verdictIn(finding));
+            page.say(
+                    DEEP,
+                    alike.stream()
+                            .map(one -> InWords.place(one.place()))
+                            .collect(Collectors.joining("; ")));
+        }
         page.say(DEEP, Values.behind(finding));
         finding.probability()
                 .filter(p -> p > 1 - SURE && p < SURE)

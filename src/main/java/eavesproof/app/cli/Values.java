@@ -13,15 +13,15 @@ final class Values {
 
     /** What decides: the margin; of what was counted or said, that itself. */
     static String verdictIn(Finding finding) {
-        Optional<String> itself = finding.measured().map(InWords::measured);
+        Optional<String> itself = InWords.measured(finding);
         return (isAmount(finding) ? InWords.margin(finding).or(() -> itself) : itself).orElse("");
     }
 
     /** What stands behind it. */
     static String behind(Finding finding) {
-        String limit = finding.limit().map(InWords::limit).orElse("no limit");
+        String limit = InWords.limit(finding).orElse("no limit");
         return isAmount(finding)
-                ? finding.measured().map(found -> InWords.measured(found) + ", ").orElse("") + limit
+                ? InWords.measured(finding).map(found -> found + ", ").orElse("") + limit
                 : finding.measures() + ": " + limit;
     }
 
