@@ -40,7 +40,7 @@ final class ChangedRule {
             return name
                     + "left out, was "
                     + change.demandBefore().orElse("")
-                    + (reason.isEmpty() ? "" : ", because " + reason);
+                    + (reason.isEmpty() ? "" : " (" + reason + ")");
         }
         return name + new ChangedRule(from, to).differences(change);
     }

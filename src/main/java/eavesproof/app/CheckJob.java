@@ -53,7 +53,7 @@ public final class CheckJob {
                         checked.rulings(),
                         coverage.uncovered(),
                         remedies);
-        return new CheckedJob(job, survey, findings);
+        return new CheckedJob(job, survey, findings, loaded.files());
     }
 
     /** The whole check without words, as the search for remedies runs it on changed jobs. */

@@ -38,6 +38,26 @@ final class Edition {
     }
 
     Issue issue(CheckedJob checked, byte[] record, Photographs photographs) {
+        return issue(checked, record, photographs, RulesArchive.pack(checked.rulesFiles()));
+    }
+
+    /**
+     * @param rules the archive of the rules that travels with it, if any
+     */
+    Issue issue(
+            CheckedJob checked, byte[] record, Photographs photographs, Optional<byte[]> rules) {
+        Issue issue = issue(checked, record).withPhotographs(photographs.byId());
+        return rules.isEmpty()
+                ? issue
+                : issue.with(
+                        new Attachment(
+                                RulesArchive.NAME,
+                                "application/zip",
+                                "The rules that the job was held against",
+                                rules.get()));
+    }
+
+    private Issue issue(CheckedJob checked, byte[] record) {
         return Issue.of(
                         checked.job(),
                         checked.findings(),
@@ -46,7 +66,6 @@ final class Edition {
                         issued,
                         paper,
                         Program.nameAndVersion())
-                .withPhotographs(photographs.byId())
                 .signedBy(made.signer().map(Edition::signedBy))
                 .with(
                         new Attachment(

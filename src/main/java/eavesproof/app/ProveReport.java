@@ -5,6 +5,7 @@ import eavesproof.exchange.FindingsFile;
 import eavesproof.exchange.Made;
 import eavesproof.exchange.MadeFile;
 import eavesproof.exchange.WrittenFindings;
+import eavesproof.findings.Findings;
 import eavesproof.report.Allowance;
 import eavesproof.report.Issue;
 import eavesproof.report.LayoutTrouble;
@@ -25,15 +26,19 @@ import java.util.Optional;
  * once more, and prints the report again.
  *
  * @param rules name or folder, in place of the rule set that the report names
+ * @param withRulesInside whether to check with the rules that are inside the report
  * @param template in place of the shipped one that the report names
  * @param signedBy the fingerprint that the certificate must have
  */
 public record ProveReport(
         Optional<String> rules,
+        boolean withRulesInside,
         Path shippedRules,
         Optional<Path> template,
         Path shippedTemplates,
         Optional<String> signedBy) {
+
+    private static final int MOST_DIFFERENCES = 40;
 
     /** What a report carries, taken out of it. */
     @SuppressWarnings("ArrayRecordComponent") // files are bytes; nobody else sees them
@@ -53,10 +58,16 @@ public record ProveReport(
         Carried report = takeOut(ReportFile.open(bytes));
         Proof proof = new Proof();
         SignatureProof.add(proof, report.file().signatures(), report.made().signer(), signedBy);
-        Optional<CheckedJob> checked = checkAgain(proof, report);
+        Optional<RulesInside> inside = RulesInside.of(report.file(), report.written(), proof);
+        Optional<CheckedJob> checked = checkAgain(proof, report, inside);
         if (checked.isPresent()) {
             compareVerdicts(proof, report, checked.get());
-            compareWords(proof, report, checked.get());
+            compareWords(
+                    proof,
+                    report,
+                    checked.get(),
+                    inside.map(RulesInside::archive)
+                            .or(() -> RulesArchive.pack(checked.get().rulesFiles())));
         } else {
             proof.add(Proof.Stands.NOT_CHECKED, "The words of the paper: its verdicts come first.");
         }
@@ -83,14 +94,18 @@ public record ProveReport(
         return new NotAReport("carries a " + name + " that this program did not write");
     }
 
-    private Optional<CheckedJob> checkAgain(Proof proof, Carried report)
+    private Optional<CheckedJob> checkAgain(
+            Proof proof, Carried report, Optional<RulesInside> inside)
             throws RefusedRules, IOException {
         WrittenFindings written = report.written();
         String wanted = written.rules() + " with SHA-256 " + written.rulesSha256();
         CheckedJob checked;
         try {
             String named = rules.orElse(written.rules());
-            checked = CheckJob.check(report.record(), Optional.of(named), shippedRules);
+            checked =
+                    withRulesInside && inside.isPresent()
+                            ? inside.get().check(report.record(), written.rules(), proof)
+                            : CheckJob.check(report.record(), Optional.of(named), shippedRules);
         } catch (BadRecord e) {
             proof.add(
                     Proof.Stands.NOT_WELL,
@@ -104,7 +119,9 @@ public record ProveReport(
                     Proof.Stands.NOT_CHECKED,
                     "The verdicts: the rule set "
                             + wanted
-                            + " is not here; --rules names its folder.");
+                            + " is not here; --rules names its folder"
+                            + orInside(inside)
+                            + ".");
             return Optional.empty();
         }
         String here = checked.findings().rules().sha256();
@@ -121,13 +138,33 @@ public record ProveReport(
                         + checked.findings().outcome().id()
                         + " where the paper says "
                         + written.outcome()
+                        + ". --rules names another"
+                        + orInside(inside)
                         + ".");
+        otherwise(proof, written, checked.findings());
         if (written.asShipped() && checked.findings().rules().asShipped() && sameProgram(report)) {
             proof.add(
                     Proof.Stands.NOT_WELL,
                     "The paper calls its rules those that came with this program, and they are not.");
         }
         return Optional.empty();
+    }
+
+    private static String orInside(Optional<RulesInside> inside) {
+        return inside.isPresent() ? ", and --attached-rules takes those inside the report" : "";
+    }
+
+    /** What the rules at hand make of it: neither well nor not, since they are others. */
+    private static void otherwise(Proof proof, WrittenFindings written, Findings atHand) {
+        List<String> differences =
+                written.differences(WrittenFindings.read(FindingsFile.write(atHand)).orElseThrow());
+        differences.stream()
+                .limit(MOST_DIFFERENCES)
+                .forEach(it -> proof.add(Proof.Stands.NOTE, "With the rules at hand: " + it));
+        int more = differences.size() - MOST_DIFFERENCES;
+        if (more > 0) {
+            proof.add(Proof.Stands.NOTE, "And " + more + " verdicts more differ.");
+        }
     }
 
     private static void compareVerdicts(Proof proof, Carried report, CheckedJob checked) {
@@ -153,7 +190,9 @@ public record ProveReport(
         }
     }
 
-    private void compareWords(Proof proof, Carried report, CheckedJob checked) throws IOException {
+    private void compareWords(
+            Proof proof, Carried report, CheckedJob checked, Optional<byte[]> archive)
+            throws IOException {
         if (!sameProgram(report)) {
             proof.add(
                     Proof.Stands.NOT_CHECKED,
@@ -180,7 +219,7 @@ public record ProveReport(
                     report.file()
                             .differences(
                                     new Typesetting(folder.get(), Allowance.USUAL)
-                                            .forPaper(again(report, checked)));
+                                            .forPaper(again(report, checked, archive)));
             differences.forEach(difference -> proof.add(Proof.Stands.NOT_WELL, difference));
             if (!differences.isEmpty()) {
                 Photographs.lost(report.file(), report.made())
@@ -197,9 +236,13 @@ public record ProveReport(
         }
     }
 
-    private static Issue again(Carried report, CheckedJob checked) {
+    private static Issue again(Carried report, CheckedJob checked, Optional<byte[]> archive) {
         return report.edition()
-                .issue(checked, report.record(), Photographs.from(report.file(), report.made()));
+                .issue(
+                        checked,
+                        report.record(),
+                        Photographs.from(report.file(), report.made()),
+                        archive);
     }
 
     /** The folder whose files are those that the report was set by. */

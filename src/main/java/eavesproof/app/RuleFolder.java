@@ -30,8 +30,10 @@ import java.util.stream.Stream;
  * One rule set as its folder has it.
  *
  * @param files name to SHA-256 of every file that can move a verdict
+ * @param contents name to what is in it, of the same files
  */
-record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
+record RuleFolder(
+        RuleSet ruleSet, SortedMap<String, String> files, SortedMap<String, byte[]> contents) {
     static final String RULE_SET = "rule-set.json";
     private static final String RULES = ".drl";
     private static final String TABLES = "tables";
@@ -50,12 +52,14 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
         String label = folder.toAbsolutePath().normalize().getFileName() + "/";
         List<RuleProblem> problems = new ArrayList<>();
         TreeMap<String, String> files = new TreeMap<>();
+        TreeMap<String, byte[]> contents = new TreeMap<>();
         List<Rule> rules = new ArrayList<>();
         Map<String, Table> tables = new TreeMap<>();
         RuleSet ruleSet = null;
         for (String name : names(folder, folder + folder.getFileSystem().getSeparator())) {
             byte[] bytes = bytes(folder.resolve(name), folder, label + name);
             files.put(name, Sha256.of(bytes));
+            contents.put(name, bytes);
             try {
                 if (name.equals(RULE_SET)) {
                     ruleSet = RuleSetFile.read(label + name, bytes);
@@ -73,7 +77,7 @@ record RuleFolder(RuleSet ruleSet, SortedMap<String, String> files) {
             throw new RefusedRules(problems);
         }
         RuleSet whole = known(label + RULE_SET, RainPlaces.in(ruleSet, tables, label + RULE_SET));
-        return new RuleFolder(whole.with(filled(rules, tables)), files);
+        return new RuleFolder(whole.with(filled(rules, tables)), files, contents);
     }
 
     /** Of its file, tables/NAME.csv. */

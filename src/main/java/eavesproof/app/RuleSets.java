@@ -18,8 +18,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Finds a rule set and what it builds on, and makes it ready for use. */
@@ -168,7 +170,7 @@ public final class RuleSets {
     /** The nearest layer that is, or was made from, one that came with the program. */
     private LoadedRules loaded(RuleBook book) throws RefusedRules {
         if (asShipped()) {
-            return new LoadedRules(book, DroolsEngine.of(book, keptIn()), true, Optional.empty(), false);
+            return loaded(book, true, Optional.empty(), false);
         }
         Map<String, SortedMap<String, String>> shipped = Shipped.files();
         int top = book.layers().size() - 1;
@@ -176,10 +178,20 @@ public final class RuleSets {
             Optional<String> original = Original.of(book.layers().get(i), shipped);
             if (original.isPresent()) {
                 RuleBook was = Shipped.book(original.get(), shipped);
-                return new LoadedRules(
-                        book, DroolsEngine.of(book, keptIn()), false, Optional.of(was), i == top);
+                return loaded(book, false, Optional.of(was), i == top);
             }
         }
-        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), false, Optional.empty(), false);
+        return loaded(book, false, Optional.empty(), false);
+    }
+
+    private LoadedRules loaded(
+            RuleBook book, boolean asShipped, Optional<RuleBook> original, boolean isCopy) {
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (RuleSet layer : book.layers()) {
+            RuleFolder folder = Objects.requireNonNull(folders.get(layer.name()), layer.name());
+            folder.contents()
+                    .forEach((name, content) -> files.put(layer.name() + "/" + name, content));
+        }
+        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), asShipped, original, isCopy, files);
     }
 }

@@ -1,5 +1,6 @@
 package eavesproof.app;
 
+import eavesproof.check.RainPlaces;
 import eavesproof.exchange.RuleSetFile;
 import eavesproof.exchange.RuleSheet;
 import eavesproof.exchange.TableFile;
@@ -94,26 +95,34 @@ final class Shipped {
         byte[] said =
                 resource(ruleSet(sha256))
                         .orElseThrow(() -> new IllegalStateException("no rule set " + name));
-        return RuleSetFile.read(name + "/" + RuleFolder.RULE_SET, said).with(rulesOf(its));
+        String label = name + "/" + RuleFolder.RULE_SET;
+        RuleSet ruleSet = RuleSetFile.read(label, said);
+        return RainPlaces.in(ruleSet, tablesOf(its), label).with(rulesOf(its));
     }
 
     /** The rules that a rule set had when it was shipped, with their tables. */
     static List<Rule> rulesOf(Map<String, String> files) {
         List<Rule> rules = new ArrayList<>();
-        Map<String, Table> tables = new TreeMap<>();
         try {
             for (Map.Entry<String, String> file : files.entrySet()) {
-                Optional<byte[]> table = resource(table(file.getValue()));
-                if (RuleFolder.isTable(file.getKey()) && table.isPresent()) {
-                    String name = RuleFolder.tableName(file.getKey());
-                    tables.put(name, TableFile.read(file.getKey(), name, table.get()));
-                }
                 sheetRules(file.getKey(), file.getValue()).ifPresent(rules::addAll);
             }
-            return Tables.fill(rules, tables);
+            return Tables.fill(rules, tablesOf(files));
         } catch (RefusedRules e) {
             throw new IllegalStateException("the program's own rules are refused", e);
         }
+    }
+
+    private static Map<String, Table> tablesOf(Map<String, String> files) throws RefusedRules {
+        Map<String, Table> tables = new TreeMap<>();
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            Optional<byte[]> table = resource(table(file.getValue()));
+            if (RuleFolder.isTable(file.getKey()) && table.isPresent()) {
+                String name = RuleFolder.tableName(file.getKey());
+                tables.put(name, TableFile.read(file.getKey(), name, table.get()));
+            }
+        }
+        return tables;
     }
 
     private static Optional<List<Rule>> sheetRules(String file, String sha256) {

@@ -1,5 +1,6 @@
 package eavesproof.report;
 
+import eavesproof.findings.Findings;
 import java.util.List;
 
 /** How far this paper can be relied on, and how to check it again. */
@@ -26,10 +27,34 @@ final class Limits {
                         + "(JCGM 100). A verdict on them follows the decision rule printed with its "
                         + "workings (JCGM 106).",
                 "The job record and every finding are attached to this file as job.json and "
-                        + "findings.json. To check the job again: eavesproof check job.json. The "
-                        + "same record and the same rules give the same findings. To see whether "
-                        + "this paper says what they give: eavesproof prove, and the name of this "
-                        + "file.");
+                        + "findings.json"
+                        + again(issue)
+                        + " The same record and the same rules give the same findings. To see "
+                        + "whether this paper says what they give: eavesproof prove, and the name "
+                        + "of this file"
+                        + (issue.findings().rules().asShipped() ? "." : " --attached-rules."));
+    }
+
+    private static String again(Issue issue) {
+        Findings.RulesUsed rules = issue.findings().rules();
+        boolean inside =
+                issue.attachments().stream().anyMatch(one -> one.name().equals("rules.zip"));
+        String travels =
+                inside
+                        ? ", and the rules as rules.zip. "
+                        : ". The rules are too large to travel with it: keep their folder, whose "
+                                + "SHA-256 stands below. ";
+        if (!rules.asShipped()) {
+            return travels
+                    + (inside ? "Unpack the rules. " : "")
+                    + "To check the job again: eavesproof check job.json --rules ./"
+                    + rules.name()
+                    + ".";
+        }
+        return travels
+                + "To check the job again: eavesproof check job.json"
+                + (rules.name().equals(issue.job().ruleSet()) ? "" : " --rules " + rules.name())
+                + ".";
     }
 
     static List<Report.Entry> identity(Issue issue) {

@@ -26,7 +26,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -279,15 +282,64 @@ class ProveReportTest {
         Proof proof = prove(pdf);
         assertEquals(2, proof.exitCode(), said(proof));
         assertTrue(said(proof).contains(gentle.findings().rules().sha256()), said(proof));
+        assertTrue(
+                said(proof)
+                        .contains("note: With the rules at hand: bracket centres, bracket-spacing"),
+                said(proof));
+        Proof inside =
+                new ProveReport(
+                                Optional.empty(),
+                                true,
+                                RULES,
+                                Optional.empty(),
+                                TEMPLATES,
+                                Optional.empty())
+                        .prove(pdf);
+        assertEquals(0, inside.exitCode(), said(inside));
+        assertTrue(
+                said(inside)
+                        .contains(
+                                "note: Changed: bracket centres: at most 900 mm, was at most 500"
+                                        + " mm"),
+                said(inside));
         Proof named =
                 new ProveReport(
                                 Optional.of(loose.toString()),
+                                false,
                                 RULES,
                                 Optional.empty(),
                                 TEMPLATES,
                                 Optional.empty())
                         .prove(pdf);
         assertEquals(0, named.exitCode(), said(named));
+    }
+
+    @Test
+    void otherRulesInsideThanThePaperNamesAreTold() throws Exception {
+        byte[] cheated = withFile(plain, "rules.zip", bytes -> bytes.replace("500", "900"));
+        Proof proof = prove(cheated);
+        assertEquals(1, proof.exitCode());
+        assertTrue(said(proof).contains("The rules inside are none, and"), said(proof));
+    }
+
+    @Test
+    void rulesPackedAndUnpackedAreTheSameFiles() throws Exception {
+        Path unpacked = Files.createDirectory(folder.resolve("unpacked"));
+        RulesArchive.unpack(RulesArchive.pack(checked.rulesFiles()).orElseThrow(), unpacked);
+        assertEquals(
+                checked.findings().rules().sha256(), RuleSets.book("trade-practice", unpacked).sha256());
+    }
+
+    @Test
+    void anArchiveThatLeadsOutOfItsFolderIsNone() throws Exception {
+        for (String name : List.of("../x.drl", "a/../../x.drl", "/etc/x.drl", "a/b/x.drl")) {
+            byte[] zip =
+                    RulesArchive.pack(new TreeMap<>(Map.of(name, new byte[] {1}))).orElseThrow();
+            assertThrows(
+                    RulesArchive.NoRules.class,
+                    () -> RulesArchive.unpack(zip, folder.resolve("nowhere")),
+                    name);
+        }
     }
 
     @Test
@@ -319,6 +371,7 @@ class ProveReportTest {
         Proof named =
                 new ProveReport(
                                 Optional.empty(),
+                                false,
                                 RULES,
                                 Optional.of(own),
                                 TEMPLATES,
@@ -388,7 +441,8 @@ class ProveReportTest {
     }
 
     private static Proof prove(byte[] pdf, Optional<String> signedBy) throws Exception {
-        return new ProveReport(Optional.empty(), RULES, Optional.empty(), TEMPLATES, signedBy)
+        return new ProveReport(
+                        Optional.empty(), false, RULES, Optional.empty(), TEMPLATES, signedBy)
                 .prove(pdf);
     }
 
@@ -408,13 +462,15 @@ class ProveReportTest {
                             .getEmbeddedFiles()
                             .getNames()
                             .get(name);
-            String text = new String(file.getEmbeddedFile().toByteArray(), StandardCharsets.UTF_8);
+            String text =
+                    new String(file.getEmbeddedFile().toByteArray(), StandardCharsets.ISO_8859_1);
             String changed = change.apply(text);
             assertFalse(text.equals(changed), "the file was changed");
             PDEmbeddedFile other =
                     new PDEmbeddedFile(
                             document,
-                            new ByteArrayInputStream(changed.getBytes(StandardCharsets.UTF_8)));
+                            new ByteArrayInputStream(
+                                    changed.getBytes(StandardCharsets.ISO_8859_1)));
             file.setEmbeddedFile(other);
             file.setEmbeddedFileUnicode(other);
             return saved(document);

@@ -87,7 +87,7 @@ class SupportsTest {
         job.a1.bracket("b1", 0.0).bracket("b2", 500.0).bracket("b3", 1000.0);
         job.a1.fitting("f1", 700.0, "unknown");
         assertEquals(List.of(new Facts.BracketSpacing("a", "b1", "b2", 500)), spacings());
-        String why = "whether fitting f1 is screwed to the fascia is not recorded";
+        String why = "whether fitting f1 is screwed to the fascia is recorded as unknown";
         assertEquals(List.of("a b2 b3: " + why), spacingGaps());
         assertEquals(List.of("a a1: " + why), job.survey().gaps(Facts.SupportCount.class));
         assertEquals(2, job.survey().facts(Facts.EndSupport.class).size());

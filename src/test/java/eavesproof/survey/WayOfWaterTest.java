@@ -217,7 +217,7 @@ class WayOfWaterTest {
                 List.of("a g1: whether discharge g1 is approved is recorded as unknown"),
                 seen.gaps(Facts.DischargeApproved.class));
         assertEquals(
-                List.of("a g1: whether discharge g1 is approved is not recorded"),
+                List.of("a g1: whether discharge g1 is approved is recorded as unknown"),
                 seen.gaps(Facts.ApprovalReference.class));
         assertEquals(
                 List.of("a g1: how the outfall of discharge g1 was traced is not recorded"),

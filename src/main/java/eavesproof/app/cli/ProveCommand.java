@@ -26,6 +26,13 @@ final class ProveCommand implements Command {
                     "FINGERPRINT",
                     "the SHA-256 of the certificate that it must be signed with");
 
+    private static final Flag ATTACHED_RULES =
+            new Flag(
+                    "",
+                    "attached-rules",
+                    "",
+                    "check with the rules inside the report, whoever wrote them");
+
     @Override
     public String name() {
         return "prove";
@@ -47,6 +54,8 @@ final class ProveCommand implements Command {
                 "It checks the signature, takes the record out of the report and checks it again,"
                         + " prints the report again and compares the two byte for byte. Another"
                         + " version of the program compares data and verdicts only.",
+                "The rules that it was made with are inside it too, and are taken only with"
+                        + " --attached-rules: whoever made the report may have changed them.",
                 "It ends with 0 if all is well, 1 if something is not, 2 if what could be checked is"
                         + " well and not everything could be, 65 if the file is no report of this"
                         + " program.",
@@ -57,12 +66,15 @@ final class ProveCommand implements Command {
 
     @Override
     public List<Flag> flags() {
-        return List.of(Flag.RULES, Flag.TEMPLATE, SIGNED_BY);
+        return List.of(Flag.RULES, ATTACHED_RULES, Flag.TEMPLATE, SIGNED_BY);
     }
 
     @Override
     public int run(Asked asked, Surroundings here) throws WrongUse, BadInput, IOException {
         String name = asked.one("REPORT.pdf");
+        if (asked.has(ATTACHED_RULES) && asked.value(Flag.RULES).isPresent()) {
+            throw new WrongUse("--rules or --attached-rules, and not both");
+        }
         Optional<String> signedBy = fingerprint(asked);
         Optional<Path> template = Optional.empty();
         if (asked.value(Flag.TEMPLATE).isPresent()) {
@@ -71,6 +83,7 @@ final class ProveCommand implements Command {
         ProveReport prove =
                 new ProveReport(
                         asked.value(Flag.RULES),
+                        asked.has(ATTACHED_RULES),
                         here.shippedRules(),
                         template,
                         here.shippedTemplates(),
