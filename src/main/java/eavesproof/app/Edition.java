@@ -46,7 +46,10 @@ final class Edition {
      */
     Issue issue(
             CheckedJob checked, byte[] record, Photographs photographs, Optional<byte[]> rules) {
-        Issue issue = issue(checked, record).withPhotographs(photographs.byId());
+        Issue issue =
+                issue(checked, record)
+                        .withPhotographs(photographs.byId())
+                        .replacing(made.replaces());
         return rules.isEmpty()
                 ? issue
                 : issue.with(

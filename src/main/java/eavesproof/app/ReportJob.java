@@ -20,8 +20,13 @@ import java.util.Optional;
  *
  * @param template folder of the templates
  * @param issued the date on the paper
+ * @param replaces the number of the report that it replaces; empty where it replaces none
  */
-public record ReportJob(Path template, Paper paper, LocalDate issued) {
+public record ReportJob(Path template, Paper paper, LocalDate issued, String replaces) {
+
+    public ReportJob(Path template, Paper paper, LocalDate issued) {
+        this(template, paper, issued, "");
+    }
 
     /**
      * @param record the bytes that the job was read from
@@ -83,6 +88,7 @@ public record ReportJob(Path template, Paper paper, LocalDate issued) {
                         TemplateIdentity.sha256(template),
                         issued.toString(),
                         paper.name(),
+                        replaces,
                         signer.map(
                                 by -> new Made.Signer(by.name(), by.fingerprint(), by.selfMade())),
                         photographs.made()));

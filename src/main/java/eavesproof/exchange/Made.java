@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param template name of its folder; {@code templateSha256} over its files
  * @param issued the date on the paper, YYYY-MM-DD
  * @param paper its sheet
+ * @param replaces the number of the report that it replaces; empty where it replaces none
  * @param signer whose digital signature the paper names, if any
  */
 public record Made(
@@ -18,6 +19,7 @@ public record Made(
         String templateSha256,
         String issued,
         String paper,
+        String replaces,
         Optional<Signer> signer,
         List<Photograph> photographs) {
     public Made {

@@ -22,6 +22,7 @@ public final class MadeFile {
         all.put("template_sha256", made.templateSha256());
         all.put("issued", made.issued());
         all.put("paper", made.paper());
+        all.put("replaces", made.replaces());
         all.put("signer", made.signer().map(MadeFile::signer).orElse(null));
         all.put("photographs", made.photographs().stream().map(MadeFile::photograph).toList());
         return JsonLayout.of(all).getBytes(StandardCharsets.UTF_8);
@@ -74,6 +75,7 @@ public final class MadeFile {
                 text(all, "template_sha256"),
                 text(all, "issued"),
                 text(all, "paper"),
+                text(all, "replaces"),
                 signer.isObject()
                         ? Optional.of(
                                 new Made.Signer(

@@ -65,6 +65,7 @@ final class Composition {
                         ? title
                         : title.substring(0, title.offsetByCodePoints(0, CUT)).strip() + " …",
                 issue.issued().toString(),
+                issue.replaces(),
                 issue.program(),
                 OutcomeSentence.outcome(findings),
                 rests(),

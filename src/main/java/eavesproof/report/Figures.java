@@ -3,6 +3,7 @@ package eavesproof.report;
 import eavesproof.drawing.Built;
 import eavesproof.drawing.Drawing;
 import eavesproof.drawing.Elevation;
+import eavesproof.drawing.RoofPlan;
 import eavesproof.drawing.Slope;
 import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
@@ -46,7 +47,7 @@ final class Figures {
     }
 
     List<Report.Figure> of(Job job, Findings findings, Listed listed) {
-        List<Report.Figure> figures = new ArrayList<>();
+        List<Report.Figure> figures = new ArrayList<>(plans(job, findings));
         for (Run run : Objects.requireNonNullElse(job.runs(), List.<Run>of())) {
             for (Run.Straight straight :
                     Objects.requireNonNullElse(run.straights(), List.<Run.Straight>of())) {
@@ -66,6 +67,40 @@ final class Figures {
             }
         }
         return figures;
+    }
+
+    /** Of each run from above; the first says what all of them can show. */
+    private List<Report.Figure> plans(Job job, Findings findings) {
+        List<Report.Figure> plans = new ArrayList<>();
+        for (Run run : Objects.requireNonNullElse(job.runs(), List.<Run>of())) {
+            Map<String, List<Slope>> slopes = new LinkedHashMap<>();
+            Objects.requireNonNullElse(run.straights(), List.<Run.Straight>of())
+                    .forEach(s -> slopes.put(s.id(), slopes(findings, s.id())));
+            RoofPlan.of(job, run, slopes, widthMm)
+                    .ifPresent(
+                            plan ->
+                                    plans.add(
+                                            new Report.Figure(
+                                                    "Run "
+                                                            + run.id()
+                                                            + (run.title() == null
+                                                                    ? ""
+                                                                    : " (" + run.title() + ")")
+                                                            + ", from above",
+                                                    List.of(place(plan)),
+                                                    plans.isEmpty() ? schematic(job) : List.of())));
+        }
+        return plans;
+    }
+
+    private static List<String> schematic(Job job) {
+        String north = job.site() == null ? null : job.site().north();
+        return List.of(
+                "Schematic, rolled out into a line as seen from outside: to scale along the run,"
+                        + " and nothing else to any. Arrows in the gutter point down its fall; a"
+                        + " solid triangle marks a high point. North: "
+                        + (north == null ? "not recorded" : north)
+                        + ".");
     }
 
     static String title(Run run, Run.Straight straight) {

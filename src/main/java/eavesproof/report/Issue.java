@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param program name and version
  * @param photographs what came of those that were looked for, by id
  * @param signedBy who will sign it digitally, if anybody
+ * @param replaces the number of the report that it replaces; empty where it replaces none
  */
 public record Issue(
         Job job,
@@ -28,7 +29,8 @@ public record Issue(
         Paper paper,
         String program,
         Map<String, Photo> photographs,
-        Optional<SignedBy> signedBy) {
+        Optional<SignedBy> signedBy,
+        String replaces) {
     private static final int ENOUGH = 8;
     private static final String JSON = "application/json";
 
@@ -45,24 +47,32 @@ public record Issue(
             LocalDate issued,
             Paper paper,
             String program) {
-        this(job, findings, attachments, issued, paper, program, Map.of(), Optional.empty());
+        this(job, findings, attachments, issued, paper, program, Map.of(), Optional.empty(), "");
     }
 
     /**
      * @param read what came of each photograph, by its id in the record
      */
     public Issue withPhotographs(Map<String, Photo> read) {
-        return new Issue(job, findings, attachments, issued, paper, program, read, signedBy);
+        return new Issue(
+                job, findings, attachments, issued, paper, program, read, signedBy, replaces);
     }
 
     public Issue signedBy(Optional<SignedBy> signer) {
-        return new Issue(job, findings, attachments, issued, paper, program, photographs, signer);
+        return new Issue(
+                job, findings, attachments, issued, paper, program, photographs, signer, replaces);
+    }
+
+    public Issue replacing(String another) {
+        return new Issue(
+                job, findings, attachments, issued, paper, program, photographs, signedBy, another);
     }
 
     public Issue with(Attachment another) {
         List<Attachment> all = new ArrayList<>(attachments);
         all.add(another);
-        return new Issue(job, findings, all, issued, paper, program, photographs, signedBy);
+        return new Issue(
+                job, findings, all, issued, paper, program, photographs, signedBy, replaces);
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.List;
  * @param number of this report; another record, rule set or date gives another number
  * @param shortTitle the title in one line, for the head of each page
  * @param issued date, YYYY-MM-DD
+ * @param replaces the number of the report that it replaces; empty where it replaces none
  * @param rests what a reader must know beside the outcome, in sentences
  * @param urgent what does not comply or is too close to call, short; {@code alsoOpen} what else is
  *     open, in sentences
@@ -27,6 +28,7 @@ public record Report(
         String title,
         String shortTitle,
         String issued,
+        String replaces,
         String program,
         String outcome,
         List<String> rests,

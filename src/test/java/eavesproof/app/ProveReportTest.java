@@ -41,6 +41,7 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -101,6 +102,20 @@ class ProveReportTest {
     void bothConformWithPhotographs() throws Exception {
         Conformance.assertArchivalAndAccessible(plain);
         Conformance.assertArchivalAndAccessible(signed);
+    }
+
+    @Test
+    void aReportSaysWhichOneItReplacesAndIsProvedWithThat() throws Exception {
+        byte[] second =
+                new ReportJob(TEMPLATES.resolve("installer-record"), Paper.A4, ISSUED, "first/1")
+                        .pdf(checked, record, photographs);
+        assertEquals(0, prove(second).exitCode(), said(prove(second)));
+        try (PDDocument document = Loader.loadPDF(second)) {
+            assertTrue(
+                    new PDFTextStripper()
+                            .getText(document)
+                            .contains("It replaces report first/1."));
+        }
     }
 
     @Test
@@ -425,6 +440,7 @@ class ProveReportTest {
                         TemplateIdentity.sha256(template),
                         ISSUED.toString(),
                         "A4",
+                        "",
                         signer,
                         photographs.made());
         return new Typesetting(template, Allowance.USUAL)

@@ -40,7 +40,7 @@ class TypesettingTest {
                                 Paper.A4));
         assertTrue(html.startsWith("<!DOCTYPE html>\n<html"));
         Document page = parse(html.substring("<!DOCTYPE html>\n".length()));
-        assertEquals(2, page.getElementsByTagName("svg").getLength());
+        assertEquals(3, page.getElementsByTagName("svg").getLength());
         assertEquals(0, page.getElementsByTagName("object").getLength());
         NodeList all = page.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {

@@ -4,6 +4,7 @@ import eavesproof.app.CheckedJob;
 import eavesproof.app.Photographs;
 import eavesproof.app.ReportJob;
 import eavesproof.app.WholeFile;
+import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.report.LayoutTrouble;
 import eavesproof.report.pdf.KeyTrouble;
@@ -27,6 +28,13 @@ final class ReportCommand implements Command {
                     "sign the PDF digitally with this key; its passphrase is asked for, or taken"
                             + " from "
                             + Passphrase.VARIABLE);
+    private static final Flag REPLACES =
+            new Flag(
+                    "",
+                    "replaces",
+                    "NUMBER",
+                    "the number of the earlier report that this replaces");
+    private static final int LONGEST_NUMBER = 200;
     private static final String USUAL_TEMPLATE = "installer-record";
 
     private final Passphrase passphrase;
@@ -66,7 +74,14 @@ final class ReportCommand implements Command {
     @Override
     public List<Flag> flags() {
         return List.of(
-                TO, Flag.RULES, Printed.PAPER, Flag.TEMPLATE, Printed.DATE, SIGN, Flag.FORCE);
+                TO,
+                Flag.RULES,
+                Printed.PAPER,
+                Flag.TEMPLATE,
+                Printed.DATE,
+                REPLACES,
+                SIGN,
+                Flag.FORCE);
     }
 
     @Override
@@ -96,13 +111,19 @@ final class ReportCommand implements Command {
             throw new BadInput("the template", List.of(String.valueOf(e.getMessage())));
         }
         here.messages().println("written: " + target.target());
-        here.show(new Page(here.colour()).say(0, OutcomeSentence.of(checked.findings())).text());
+        Page page = new Page(here.colour()).say(0, OutcomeSentence.of(checked.findings()));
+        Notices.onIssue(checked.job(), report.issued().toString()).forEach(it -> page.say(0, it));
+        here.show(page.text());
         return checked.findings().outcome().exitCode();
     }
 
     private static ReportJob report(Asked asked, Surroundings here) throws WrongUse {
         Path folder = here.template(asked.value(Flag.TEMPLATE).orElse(USUAL_TEMPLATE));
-        return new ReportJob(folder, Printed.paper(asked), Printed.issued(asked));
+        String replaces = asked.value(REPLACES).orElse("").strip();
+        if (replaces.length() > LONGEST_NUMBER) {
+            throw new WrongUse("--replaces is the number of a report, and not " + replaces);
+        }
+        return new ReportJob(folder, Printed.paper(asked), Printed.issued(asked), replaces);
     }
 
     private Optional<SigningKey> key(Asked asked, boolean html, ReportJob report)

@@ -10,7 +10,12 @@ import eavesproof.report.Manuscript;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
@@ -26,7 +31,23 @@ public final class PdfWriter {
         System.setProperty("java.awt.headless", "true");
     }
 
+    /** A thousand brackets on each of ten runs take a minute and a half on a slow machine. */
+    private static final Duration USUAL = Duration.ofMinutes(6);
+
     private final Fonts fonts = new Fonts();
+    private final Duration longest;
+
+    public PdfWriter() {
+        this(USUAL);
+    }
+
+    /**
+     * @param longest for the layout, after which it is left behind: a stranger's style sheet may
+     *     never come to an end
+     */
+    PdfWriter(Duration longest) {
+        this.longest = longest;
+    }
 
     public byte[] write(Manuscript manuscript) throws LayoutTrouble {
         return write(
@@ -44,6 +65,37 @@ public final class PdfWriter {
     }
 
     byte[] write(Manuscript manuscript, LastTouch touch) throws LayoutTrouble {
+        // The layout keeps what it needs with its thread, so that all of it is done on one.
+        FutureTask<byte[]> writing = new FutureTask<>(() -> written(manuscript, touch));
+        Thread worker = new Thread(writing, "layout");
+        worker.setDaemon(true);
+        worker.start();
+        try {
+            return writing.get(longest.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (TimeoutException e) {
+            worker.interrupt();
+            throw trouble("was not laid out within " + longest.toMillis() + " ms", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw trouble("was interrupted", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof LayoutTrouble trouble) {
+                throw trouble;
+            }
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw e.getCause() instanceof RuntimeException fault
+                    ? fault
+                    : new IllegalStateException(e.getCause());
+        }
+    }
+
+    private static LayoutTrouble trouble(String said, Throwable cause) {
+        return new LayoutTrouble(XhtmlReader.PAGE, 0, 0, said, cause);
+    }
+
+    private byte[] written(Manuscript manuscript, LastTouch touch) throws LayoutTrouble {
         Document text = XhtmlReader.read(manuscript);
         Gate gate = new Gate(text, manuscript.photographs());
         try (PDDocument document = new PDDocument();
@@ -77,8 +129,7 @@ public final class PdfWriter {
         try {
             renderer.createPDFKeepOpen();
         } catch (RuntimeException | StackOverflowError e) {
-            throw new LayoutTrouble(
-                    XhtmlReader.PAGE, 0, 0, "cannot be laid out: " + e.getMessage(), e);
+            throw trouble("cannot be laid out: " + e.getMessage(), e);
         }
     }
 

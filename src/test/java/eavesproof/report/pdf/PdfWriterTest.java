@@ -3,11 +3,14 @@ package eavesproof.report.pdf;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eavesproof.report.LayoutTrouble;
 import eavesproof.report.Manuscript;
 import eavesproof.report.Paper;
 import java.io.ByteArrayInputStream;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +42,15 @@ class PdfWriterTest {
         PdfWriter writer = new PdfWriter();
         a4 = writer.write(Documents.whole(Paper.A4));
         letter = writer.write(Documents.whole(Paper.LETTER));
+    }
+
+    @Test
+    void aLayoutThatTakesTooLongIsLeftBehind() {
+        LayoutTrouble trouble =
+                assertThrows(
+                        LayoutTrouble.class,
+                        () -> new PdfWriter(Duration.ofMillis(1)).write(Documents.whole(Paper.A4)));
+        assertTrue(trouble.getMessage().contains("was not laid out within 1 ms"));
     }
 
     @ParameterizedTest
