@@ -41,7 +41,7 @@ final class KeptLayers {
      * @param named where to keep them; nothing is kept where none is named or it will not do
      */
     KeptLayers(Optional<PrivateFolder> named) {
-        folder = named.filter(PrivateFolder::isReady);
+        folder = named.flatMap(PrivateFolder::ready);
     }
 
     /** What was made from this very text, in just this state. */

@@ -13,6 +13,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.nio.file.attribute.UserPrincipal;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -38,14 +39,20 @@ public record PrivateFolder(Path path, String user) {
     private static final Set<String> THE_MACHINE =
             Set.of("NT AUTHORITY\\SYSTEM", "BUILTIN\\Administrators", "\\CREATOR OWNER");
 
-    /** Makes it if need be, and says whether it is this user's alone. */
-    boolean isReady() {
+    /**
+     * The folder by its way without links, made if need be; nothing where it is not this user's
+     * alone.
+     */
+    Optional<PrivateFolder> ready() {
         try {
             make();
-            return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                    && (isPosix() ? isPrivateOnUnix() : isPrivateByList());
+            PrivateFolder real = new PrivateFolder(path.toRealPath(), user);
+            boolean isPrivate =
+                    Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                            && (isPosix() ? real.isPrivateOnUnix() : real.isPrivateByList());
+            return isPrivate ? Optional.of(real) : Optional.empty();
         } catch (IOException | RuntimeException cannotTell) {
-            return false;
+            return Optional.empty();
         }
     }
 
@@ -85,7 +92,7 @@ public record PrivateFolder(Path path, String user) {
                 Files.getOwner(path, LinkOption.NOFOLLOW_LINKS).equals(owner())
                         && Files.getPosixFilePermissions(path, LinkOption.NOFOLLOW_LINKS)
                                 .equals(ITS_OWNER_ALONE);
-        Path above = path.toRealPath().getParent();
+        Path above = path.getParent();
         while (own && above != null) {
             int mode = (int) Files.getAttribute(above, "unix:mode");
             boolean open = (mode & OTHERS_MAY_WRITE) != 0 && (mode & ONLY_OWNERS_MAY_MOVE) == 0;

@@ -177,8 +177,9 @@ class KeptLayersTest {
     @Test
     void theFolderOfAnotherUserIsNotUsed() throws Exception {
         load(Plain.RULE);
-        assertFalse(new PrivateFolder(folder, "nobody").isReady());
-        assertFalse(new PrivateFolder(folder, "no such user at all").isReady());
+        assertEquals(Optional.empty(), new PrivateFolder(folder, "nobody").ready());
+        assertEquals(
+                Optional.empty(), new PrivateFolder(folder, "no such user at all").ready());
     }
 
     @Test
