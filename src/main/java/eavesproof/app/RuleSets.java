@@ -192,6 +192,7 @@ public final class RuleSets {
             folder.contents()
                     .forEach((name, content) -> files.put(layer.name() + "/" + name, content));
         }
-        return new LoadedRules(book, DroolsEngine.of(book, keptIn()), asShipped, original, isCopy, files);
+        return new LoadedRules(
+                book, DroolsEngine.of(book, keptIn()), asShipped, original, isCopy, files);
     }
 }

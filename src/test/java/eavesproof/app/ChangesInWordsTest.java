@@ -148,8 +148,7 @@ class ChangesInWordsTest {
                                 "\"drops\": {\"bracket centres\": \"nobody looks\"}")
                         .changes();
         assertEquals(
-                List.of("bracket centres: left out, was at most 500 mm (nobody looks)"),
-                changes);
+                List.of("bracket centres: left out, was at most 500 mm (nobody looks)"), changes);
     }
 
     @Test

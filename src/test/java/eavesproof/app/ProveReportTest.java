@@ -342,7 +342,8 @@ class ProveReportTest {
         Path unpacked = Files.createDirectory(folder.resolve("unpacked"));
         RulesArchive.unpack(RulesArchive.pack(checked.rulesFiles()).orElseThrow(), unpacked);
         assertEquals(
-                checked.findings().rules().sha256(), RuleSets.book("trade-practice", unpacked).sha256());
+                checked.findings().rules().sha256(),
+                RuleSets.book("trade-practice", unpacked).sha256());
     }
 
     @Test

@@ -178,8 +178,7 @@ class KeptLayersTest {
     void theFolderOfAnotherUserIsNotUsed() throws Exception {
         load(Plain.RULE);
         assertEquals(Optional.empty(), new PrivateFolder(folder, "nobody").ready());
-        assertEquals(
-                Optional.empty(), new PrivateFolder(folder, "no such user at all").ready());
+        assertEquals(Optional.empty(), new PrivateFolder(folder, "no such user at all").ready());
     }
 
     @Test
