@@ -24,7 +24,10 @@ final class Circumstances {
                     Facts.GutterWidth.class,
                     Facts.SnowArea.class,
                     Facts.HeavyRain.class,
-                    Facts.PlaceRain.class);
+                    Facts.PlaceRain.class,
+                    Facts.EavesWidth.class,
+                    Facts.EavesLined.class,
+                    Facts.OverflowMeasures.class);
 
     private Circumstances() {}
 
@@ -44,6 +47,7 @@ final class Circumstances {
         }
         place(run.id(), job.circumstances(), answers);
         RainOfPlace.answer(job, run.id(), basis, answers);
+        Eaves.answer(run, instruments, answers);
     }
 
     static Found<Gutter> gutterOf(Job job, Run run) {

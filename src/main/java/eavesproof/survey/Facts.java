@@ -32,6 +32,12 @@ public final class Facts {
 
     public record PlaceRain(String run, double intensityMmH) implements Fact {}
 
+    public record EavesWidth(String run, double widthMm) implements Fact {}
+
+    public record EavesLined(String run, String said) implements Fact {}
+
+    public record OverflowMeasures(String run, double count) implements Fact {}
+
     public record OutletCount(String run, double count) implements Fact {}
 
     public record StraightLength(String run, String straight, double lengthMm) implements Fact {}

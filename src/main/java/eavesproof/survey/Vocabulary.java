@@ -69,6 +69,18 @@ public final class Vocabulary {
                                 Facts.PlaceRain.class,
                                 Unit.MM_PER_H,
                                 "the design rain that the rule set has for the place of the site"),
+                        number(
+                                Facts.EavesWidth.class,
+                                Unit.MM,
+                                "how wide the eaves are that the gutter hangs on"),
+                        word(
+                                Facts.EavesLined.class,
+                                YES_NO,
+                                "whether the eaves have a lining underneath"),
+                        number(
+                                Facts.OverflowMeasures.class,
+                                Unit.COUNT,
+                                "how many measures are recorded by which a full gutter overflows"),
                         number(Facts.OutletCount.class, Unit.COUNT, "how many outlets a run has"),
                         number(Facts.StraightLength.class, Unit.MM, "the length of a straight"),
                         number(

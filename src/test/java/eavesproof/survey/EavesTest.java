@@ -1,0 +1,58 @@
+package eavesproof.survey;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import eavesproof.exchange.BadRecord;
+import eavesproof.exchange.JobFile;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class EavesTest {
+    private static final String RECORD =
+            """
+            {"id": "j", "instruments": {"tape": {"kind": "tape", "accuracy_mm": 1}},
+             "measured_with": "tape",
+             "runs": [{"id": "a", "eaves_section": {"eaves_width_mm": 400,
+               "lined": {"is": "yes", "how": "seen", "by": "x"},
+               "overflow_provisions": ["slots", "a weir"]}}]}
+            """;
+
+    @Test
+    void whatIsRecordedOfTheEavesIsTaken() {
+        Seen seen = seen(RECORD);
+        assertEquals(new Facts.EavesWidth("a", 400), seen.fact(Facts.EavesWidth.class));
+        assertEquals(new Facts.EavesLined("a", "yes"), seen.fact(Facts.EavesLined.class));
+        assertEquals(
+                new Facts.OverflowMeasures("a", 2), seen.fact(Facts.OverflowMeasures.class));
+        assertTrue(seen.value(new Facts.EavesWidth("a", 400)).expandedUncertainty() > 0);
+    }
+
+    @Test
+    void anEmptyListSaysThatThereIsNone() {
+        String none = RECORD.replace("[\"slots\", \"a weir\"]", "[]");
+        assertEquals(
+                new Facts.OverflowMeasures("a", 0),
+                seen(none).fact(Facts.OverflowMeasures.class));
+    }
+
+    @Test
+    void whatNobodyRecordedIsAGap() {
+        Seen seen = seen("{\"id\": \"j\", \"runs\": [{\"id\": \"a\"}]}");
+        assertEquals(
+                List.of("a: the width of the eaves is not recorded"),
+                seen.gaps(Facts.EavesWidth.class));
+        assertEquals(1, seen.gaps(Facts.EavesLined.class).size());
+        assertEquals(1, seen.gaps(Facts.OverflowMeasures.class).size());
+    }
+
+    private static Seen seen(String record) {
+        try {
+            byte[] bytes = record.getBytes(StandardCharsets.UTF_8);
+            return new Seen(Surveyor.survey(JobFile.read(bytes)));
+        } catch (BadRecord bad) {
+            throw new AssertionError(bad);
+        }
+    }
+}
