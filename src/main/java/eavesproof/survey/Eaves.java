@@ -21,8 +21,7 @@ final class Eaves {
             answers.known(
                     new Facts.EavesWidth(id, wide),
                     width,
-                    Answers.working(
-                            "width of the eaves", width, Unit.MM, instruments.named(null)));
+                    Answers.working("width of the eaves", width, Unit.MM, instruments.named(null)));
         }
         answers.said(
                 Facts.EavesLined.class,

@@ -24,8 +24,7 @@ class EavesTest {
         Seen seen = seen(RECORD);
         assertEquals(new Facts.EavesWidth("a", 400), seen.fact(Facts.EavesWidth.class));
         assertEquals(new Facts.EavesLined("a", "yes"), seen.fact(Facts.EavesLined.class));
-        assertEquals(
-                new Facts.OverflowMeasures("a", 2), seen.fact(Facts.OverflowMeasures.class));
+        assertEquals(new Facts.OverflowMeasures("a", 2), seen.fact(Facts.OverflowMeasures.class));
         assertTrue(seen.value(new Facts.EavesWidth("a", 400)).expandedUncertainty() > 0);
     }
 
@@ -33,8 +32,7 @@ class EavesTest {
     void anEmptyListSaysThatThereIsNone() {
         String none = RECORD.replace("[\"slots\", \"a weir\"]", "[]");
         assertEquals(
-                new Facts.OverflowMeasures("a", 0),
-                seen(none).fact(Facts.OverflowMeasures.class));
+                new Facts.OverflowMeasures("a", 0), seen(none).fact(Facts.OverflowMeasures.class));
     }
 
     @Test
