@@ -125,7 +125,9 @@ final class RunShape {
                     Run.RoofEdge.class,
                     key("overhang_mm", Ranges.SIGNED_MM).says("of the roof past the back edge"),
                     key("drop_to_front_bead_mm", Ranges.SIGNED_MM),
-                    key("underlay_past_fascia_mm", Ranges.SIGNED_MM));
+                    key("underlay_past_fascia_mm", Ranges.SIGNED_MM),
+                    said("snow_held", "yes-or-no", YES_NO)
+                            .says("whether snow guards hold the snow on the roof above"));
 
     private static final Thing STRAIGHT =
             Thing.of(

@@ -138,8 +138,12 @@ public record Run(
             Said<String> sound,
             @Nullable List<Reading> edgeReadings) {}
 
+    /**
+     * @param snowHeld whether snow guards hold the snow on the roof above
+     */
     public record RoofEdge(
             @Nullable Double overhangMm,
             @Nullable Double dropToFrontBeadMm,
-            @Nullable Double underlayPastFasciaMm) {}
+            @Nullable Double underlayPastFasciaMm,
+            Said<String> snowHeld) {}
 }

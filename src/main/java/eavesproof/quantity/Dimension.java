@@ -13,6 +13,7 @@ public enum Dimension {
     COUNT,
     VOLUME,
     PRESSURE,
+    LINE_LOAD,
     FORCE,
     RATIO
 }

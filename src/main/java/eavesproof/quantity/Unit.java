@@ -33,6 +33,7 @@ public enum Unit {
     COUNT("count", Dimension.COUNT, 1, 0),
     LITRE("L", Dimension.VOLUME, 1, 2),
     KN_PER_M2("kN/m2", Dimension.PRESSURE, 1, 2),
+    KN_PER_M("kN/m", Dimension.LINE_LOAD, 1, 2),
     NEWTON("N", Dimension.FORCE, 1, 0),
     RATIO("ratio", Dimension.RATIO, 1, 3);
 

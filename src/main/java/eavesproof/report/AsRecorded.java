@@ -158,7 +158,8 @@ final class AsRecorded {
         return People.joined(
                 with("overhang", edge.overhangMm()),
                 with("drop to the front bead", edge.dropToFrontBeadMm()),
-                with("underlay past the fascia", edge.underlayPastFasciaMm()));
+                with("underlay past the fascia", edge.underlayPastFasciaMm()),
+                said("snow held on the roof", edge.snowHeld()));
     }
 
     private static String section(Run.EavesSection section) {

@@ -83,6 +83,10 @@ final class WhoSaysSo {
         }
         for (Run.Straight straight :
                 Objects.requireNonNullElse(run.straights(), List.<Run.Straight>of())) {
+            Run.RoofEdge edge = straight.roofEdge();
+            if (edge != null) {
+                word("Straight " + straight.id() + ": snow held on the roof", edge.snowHeld());
+            }
             Run.Fascia fascia = straight.fascia();
             if (fascia != null) {
                 word("Straight " + straight.id() + ": the timber is sound", fascia.sound());

@@ -63,6 +63,10 @@ final class Asking {
                     + bracket
                     + ", or move the bracket to where the timber was looked at and is sound; what"
                     + " else is screwed to that fascia needs a look too";
+        } else if (kind == Facts.SnowHeld.class) {
+            return "have snow guards fixed to the roof above straight "
+                    + Case.key(ruling, "straight")
+                    + ", of a strength that whoever answers for the roof has reckoned";
         } else if (LoadProposals.isLoad(ruling)) {
             return "put in brackets that carry at least "
                     + Decimals.with(StrictMath.ceil(measured + Case.kept(ruling)), Unit.NEWTON)

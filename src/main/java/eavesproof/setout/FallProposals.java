@@ -32,6 +32,16 @@ final class FallProposals {
         return of(here, group.get(0), true);
     }
 
+    /** A sole that hangs between two good ends. */
+    static List<Proposal> sag(Case here, List<Ruling> group) {
+        Ruling ruling = group.get(0);
+        return here.number(Facts.ReachLength.class, ruling.subject().place().keys())
+                .map(mm -> lie(here.job(), ruling, mm))
+                .flatMap(lie -> filled(here.job(), ruling, lie))
+                .stream()
+                .toList();
+    }
+
     private static List<Proposal> of(Case here, Ruling ruling, boolean hollow) {
         Map<String, String> keys = ruling.subject().place().keys();
         Optional<Double> length = here.number(Facts.ReachLength.class, keys);

@@ -41,6 +41,8 @@ final class Proposals {
             return FallProposals.reach(here, group);
         } else if (kind == Facts.PondDepth.class) {
             return FallProposals.pond(here, group);
+        } else if (kind == Facts.SoleSag.class) {
+            return FallProposals.sag(here, group);
         } else if (kind == Facts.BranchFall.class) {
             return FallProposals.branch(here, group);
         } else if (kind == Facts.ExpansionBreaks.class) {

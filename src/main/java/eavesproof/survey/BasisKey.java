@@ -35,6 +35,8 @@ public enum BasisKey {
     DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
     STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
     EXPANSION_MM_M_C("by how much a material grows", 0.001, 0.2),
+    ROOF_SNOW("what part of the snow load on the ground lies on a roof", 0.1, 2),
+    SNOW_WEIGHT_KN_M3("how heavy snow is that has lain", 1, 9),
     CORNER_HOLDS(
             "whether a gutter is held still at its corners",
             Basis.CORNER_HOLDS + "|" + Basis.CORNER_MOVES),

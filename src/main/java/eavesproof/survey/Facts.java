@@ -79,6 +79,10 @@ public final class Facts {
 
     public record BracketSnowLoad(String run, String bracket, double forceN) implements Fact {}
 
+    public record OverhangingSnow(String run, double loadKnPerM) implements Fact {}
+
+    public record SnowHeld(String run, String straight, String said) implements Fact {}
+
     // fall
 
     public record ReachLength(String run, String outlet, String side, double lengthMm)
@@ -89,6 +93,8 @@ public final class Facts {
 
     public record PondDepth(String run, String outlet, String side, double depthMm)
             implements Fact {}
+
+    public record SoleSag(String run, String outlet, String side, double sagMm) implements Fact {}
 
     public record ReachRoof(String run, String outlet, String side, double planM2)
             implements Fact {}

@@ -3,6 +3,7 @@ package eavesproof.survey;
 import eavesproof.job.Instrument;
 import eavesproof.job.Job;
 import eavesproof.job.Words;
+import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import java.util.Map;
@@ -54,6 +55,8 @@ final class Instruments {
                     "water level", 2.0,
                     "string", 2.0,
                     "bar level", 2.0);
+
+    private static final String WATER_LEVEL = "water level";
 
     private final Map<String, Instrument> byId;
     private final Map<String, Instrument.SetUp> setUps;
@@ -124,6 +127,18 @@ final class Instruments {
             return Uncertain.unstated(0, ((Found.Missing<Instrument>) found).why());
         }
         Double perM = known.value().accuracyMmPerM();
+        Double each = known.value().accuracyMm();
+        if (perM == null && each != null && WATER_LEVEL.equals(known.value().kind())) {
+            // Still water lies level however far away: each end of the tube is read by itself.
+            return Uncertain.of(
+                    0,
+                    "water at "
+                            + Decimals.plain(alongMm, 1)
+                            + " mm from where set-up "
+                            + setUpId
+                            + " stood",
+                    each / SQRT_3);
+        }
         if (perM == null) {
             return Uncertain.unstated(
                     0,

@@ -20,6 +20,7 @@ final class Reaches {
     private final Levels levels;
     private final Falls falls;
     private final Ponds ponds;
+    private final Sags sags;
     private final HighPoints highPoints;
     private final Answers answers;
 
@@ -28,6 +29,7 @@ final class Reaches {
         this.levels = new Levels(trough);
         this.falls = new Falls(trough, levels, answers);
         this.ponds = new Ponds(trough, levels, tests, answers);
+        this.sags = new Sags(trough, levels, answers);
         this.highPoints = new HighPoints(trough, levels);
         this.answers = answers;
     }
@@ -117,6 +119,7 @@ final class Reaches {
                                 ReachLevels read = new ReachLevels(trough, levels, reach);
                                 falls.answer(read);
                                 ponds.answer(read, only);
+                                sags.answer(read);
                             } else {
                                 String why = "the fitting of outlet " + id + " reaches ";
                                 none(why + reach.high().name(), trough.id(), id, reach.side());
@@ -173,11 +176,13 @@ final class Reaches {
         answers.gap(Facts.ReachLength.class, why, ids);
         answers.gap(Facts.ReachFall.class, why, ids);
         answers.gap(Facts.PondDepth.class, why, ids);
+        answers.gap(Facts.SoleSag.class, why, ids);
     }
 
     private void none(String why, String... ids) {
         answers.none(Facts.ReachLength.class, why, ids);
         answers.none(Facts.ReachFall.class, why, ids);
         answers.none(Facts.PondDepth.class, why, ids);
+        answers.none(Facts.SoleSag.class, why, ids);
     }
 }

@@ -88,6 +88,7 @@ public final class Surveyor {
         TimberEnds.answer(trough, answers);
         Brackets.answer(trough, answers);
         BracketLoads.answer(job, trough, answers);
+        RoofSnow.answer(job, trough, basis, answers);
         Outlets.answer(trough, answers);
         Reaches.answer(trough, WaterTests.of(job, trough), answers);
         Movement.answer(trough, basis, answers);

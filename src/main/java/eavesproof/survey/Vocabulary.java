@@ -148,6 +148,14 @@ public final class Vocabulary {
                                 Unit.NEWTON,
                                 "what hangs on a bracket when the gutter is full and snow lies on it"),
                         number(
+                                Facts.OverhangingSnow.class,
+                                Unit.KN_PER_M,
+                                "the snow that hangs over the edge of the roof, for each metre of it"),
+                        word(
+                                Facts.SnowHeld.class,
+                                YES_NO,
+                                "whether snow guards hold the snow on the roof above a straight"),
+                        number(
                                 Facts.ReachLength.class,
                                 Unit.MM,
                                 "the length of a reach, from its high point or stop end to its outlet"),
@@ -159,6 +167,10 @@ public final class Vocabulary {
                                 Facts.PondDepth.class,
                                 Unit.MM,
                                 "the deepest water that stands in a reach when the rain is over"),
+                        number(
+                                Facts.SoleSag.class,
+                                Unit.MM,
+                                "how far the sole of a reach hangs below the line from its one end to the other"),
                         number(
                                 Facts.ReachRoof.class,
                                 Unit.M2,

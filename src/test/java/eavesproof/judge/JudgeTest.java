@@ -2,12 +2,20 @@ package eavesproof.judge;
 
 import static eavesproof.check.Case.SNOW_RULE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.check.Case;
+import eavesproof.check.Requirement;
 import eavesproof.quantity.Uncertain;
 import eavesproof.rules.Decision;
+import eavesproof.survey.Answer;
 import eavesproof.survey.Facts;
+import eavesproof.survey.Measure;
+import eavesproof.survey.Place;
+import eavesproof.survey.Provenance;
+import eavesproof.survey.Vocabulary;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -65,6 +73,73 @@ class JudgeTest {
         Ruling ruling = onKnown(Uncertain.unstated(200, "no instrument is recorded"), GUARDED);
         assertEquals(Verdict.NOT_RECORDED, ruling.verdict());
         assertTrue(ruling.because().contains("no instrument is recorded"));
+    }
+
+    @Test
+    void whatIsTakenAsItIsReadNeedsNoUncertaintyAndStillHasToMeetItsLimit() {
+        Uncertain met = Uncertain.unstated(300, "no instrument is recorded");
+        Uncertain missed = Uncertain.unstated(300.01, "no instrument is recorded");
+        assertEquals(Verdict.COMPLIES, onKnown(met, Decision.SIMPLE).verdict());
+        assertEquals(Verdict.DOES_NOT_COMPLY, onKnown(missed, Decision.SIMPLE).verdict());
+    }
+
+    /** Identity: what is known exactly conforms for sure or not at all. */
+    @Test
+    void anExactReadingIsOnOneSideOrTheOther() {
+        assertEquals(1, onKnown(Uncertain.exact(300), GUARDED).probability().orElseThrow());
+        assertEquals(0, onKnown(Uncertain.exact(300.01), GUARDED).probability().orElseThrow());
+    }
+
+    /** Normal distribution, two standard uncertainties inside the limit: 0.9772499. */
+    @Test
+    void theProbabilityIsThatOfTheMarginOverItsUncertainty() {
+        Ruling ruling = onKnown(Uncertain.of(292, "t", 4), GUARDED);
+        assertEquals(0.9772499, ruling.probability().orElseThrow(), 5e-8);
+    }
+
+    @Test
+    void itMissesOnlyWhereTheExcessIsMoreThanWhatIsUnsure() {
+        assertFalse(onKnown(Uncertain.of(299, "t", 1), GUARDED).misses());
+        assertFalse(onKnown(Uncertain.of(301, "t", 1), GUARDED).misses());
+        assertTrue(onKnown(Uncertain.of(302.1, "t", 1), GUARDED).misses());
+    }
+
+    private static Ruling onWord(String said, String... allowed) {
+        Requirement onSpacing = new Case().spacing(Uncertain.exact(1)).requirement(SNOW_RULE);
+        Answer.Known sound =
+                new Answer.Known(
+                        Vocabulary.kind(Facts.TimberSound.class),
+                        Place.of("run", "a", "bracket", "b1"),
+                        new Facts.TimberSound("a", "b1", said),
+                        new Measure.Word(said),
+                        Provenance.MEASURED,
+                        List.of());
+        return new Judge(GUARDED)
+                .judge(
+                        new Requirement(
+                                onSpacing.rule(),
+                                sound,
+                                Requirement.State.ON,
+                                new Requirement.WordLimit(List.of(allowed)),
+                                List.of(),
+                                List.of()));
+    }
+
+    @Test
+    void aWordCompliesOnlyIfItIsOneOfThoseAllowed() {
+        assertEquals(Verdict.COMPLIES, onWord("yes", "maybe", "yes").verdict());
+        assertEquals(Verdict.DOES_NOT_COMPLY, onWord("no", "maybe", "yes").verdict());
+        assertEquals(Verdict.DOES_NOT_COMPLY, onWord("yes").verdict());
+        assertTrue(onWord("no", "yes").misses());
+        assertFalse(onWord("yes", "yes").misses());
+    }
+
+    @Test
+    void onlyWhatCompliesOrDoesNotApplyNeedsNoAction() {
+        for (Verdict verdict : Verdict.values()) {
+            boolean good = verdict == Verdict.COMPLIES || verdict == Verdict.NOT_APPLICABLE;
+            assertEquals(!good, verdict.needsAction(), verdict.words());
+        }
     }
 
     @Test

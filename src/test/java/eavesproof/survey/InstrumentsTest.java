@@ -116,4 +116,29 @@ class InstrumentsTest {
         Uncertain length = job.survey().value(new Facts.StraightLength("a", "a1", 10_000));
         assertEquals(0.1 / Math.sqrt(3), length.standardUncertainty(), 1e-12);
     }
+
+    /** Water in a tube lies level: 2 mm of it at each end, / sqrt 3, and 2 x that for two ends. */
+    @Test
+    void aWaterLevelMayStateOneAccuracyForEveryDistance() {
+        job.instruments.put(
+                "tube",
+                new Instrument("tube", "water level", null, null, 2.0, null, null, null));
+        job.setUp("s2", "tube", "a1", 0.0);
+        Instruments of = new Instruments(job.build());
+        Uncertain far = of.levelLine("s2", 9000);
+        assertEquals(2 / Math.sqrt(3), far.standardUncertainty(), 1e-12);
+        assertEquals(
+                2 * Math.sqrt(2.0 / 3),
+                far.minus(of.levelLine("s2", 3000)).standardUncertainty(),
+                1e-12);
+        assertEquals(0, far.minus(of.levelLine("s2", 9000)).standardUncertainty(), 1e-12);
+    }
+
+    @Test
+    void anyOtherLevelNeedsItsAccuracyForEachMetre() {
+        job.instruments.put(
+                "string", new Instrument("string", "string", null, null, 2.0, null, null, null));
+        job.setUp("s2", "string", "a1", 0.0);
+        assertFalse(new Instruments(job.build()).levelLine("s2", 9000).isStated());
+    }
 }
