@@ -35,7 +35,8 @@ final class FallProposals {
     /** A sole that hangs between two good ends. */
     static List<Proposal> sag(Case here, List<Ruling> group) {
         Ruling ruling = group.get(0);
-        return here.number(Facts.ReachLength.class, ruling.subject().place().keys())
+        return here
+                .number(Facts.ReachLength.class, ruling.subject().place().keys())
                 .map(mm -> lie(here.job(), ruling, mm))
                 .flatMap(lie -> filled(here.job(), ruling, lie))
                 .stream()

@@ -68,10 +68,7 @@ final class Sags {
                 new Facts.SoleSag(trough.id(), outlet, side, sag.value()),
                 sag,
                 Answers.working(
-                        "sag",
-                        sag,
-                        Unit.MM,
-                        "below the line from end to end, most at " + lowest));
+                        "sag", sag, Unit.MM, "below the line from end to end, most at " + lowest));
     }
 
     /** What is not recorded of the sole leaves open what stands in it, too. */

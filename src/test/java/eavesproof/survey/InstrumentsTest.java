@@ -121,8 +121,7 @@ class InstrumentsTest {
     @Test
     void aWaterLevelMayStateOneAccuracyForEveryDistance() {
         job.instruments.put(
-                "tube",
-                new Instrument("tube", "water level", null, null, 2.0, null, null, null));
+                "tube", new Instrument("tube", "water level", null, null, 2.0, null, null, null));
         job.setUp("s2", "tube", "a1", 0.0);
         Instruments of = new Instruments(job.build());
         Uncertain far = of.levelLine("s2", 9000);

@@ -71,7 +71,8 @@ class RoofSnowTest {
                 List.of("a: the snow load on the ground is not recorded"),
                 job.survey().gaps(Facts.OverhangingSnow.class));
         assertEquals(
-                List.of("a a1: whether snow guards hold the snow above straight a1 is not recorded"),
+                List.of(
+                        "a a1: whether snow guards hold the snow above straight a1 is not recorded"),
                 job.survey().gaps(Facts.SnowHeld.class));
     }
 }
