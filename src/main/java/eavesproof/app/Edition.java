@@ -63,6 +63,7 @@ final class Edition {
     private Issue issue(CheckedJob checked, byte[] record) {
         return Issue.of(
                         checked.job(),
+                        checked.survey(),
                         checked.findings(),
                         record,
                         FindingsFile.write(checked.findings()),

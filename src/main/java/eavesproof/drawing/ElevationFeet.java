@@ -3,6 +3,7 @@ package eavesproof.drawing;
 import eavesproof.job.Run;
 import eavesproof.job.WayPart;
 import eavesproof.quantity.Decimals;
+import eavesproof.survey.WaterLine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -133,6 +134,27 @@ final class ElevationFeet {
                 .filter(n -> n * each >= widest + 1)
                 .findFirst()
                 .orElse(100);
+    }
+
+    /** How near the water comes to the lip, under the place where it comes nearest. */
+    List<Mark> water(ElevationWater water) {
+        List<Mark> marks = new ArrayList<>();
+        WaterLine.At at = water.nearest().orElse(null);
+        if (at != null) {
+            String text = ElevationWater.near(at, water.line().lower());
+            double y = bottomMm + 3.2;
+            name(marks, text, x(at.stationMm()), y, along((scale.rightMm() - scale.leftMm()) / 2));
+            if (!marks.isEmpty()) {
+                Mark.Words words = (Mark.Words) marks.get(0);
+                double sign = words.at().xMm() - words.widthMm() / 2 - 1.9;
+                // At the very edge there is no room for it, and the words stand without it.
+                if (sign >= 2) {
+                    marks.add(ElevationWater.level(sign, y + 0.1));
+                }
+                bottomMm = y + 0.6;
+            }
+        }
+        return marks;
     }
 
     /** Arrows along the reaches, the way the water runs. */

@@ -6,6 +6,7 @@ import eavesproof.job.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,11 @@ final class ElevationSheet {
     private static final double TIMBER_MM = 2;
     private static final double GUTTER_MM = 6.4;
     private static final double MOST_DROP_MM = 9;
+
+    /** From the highest lip to the lowest sole where the depth of the gutter is drawn to scale. */
+    private static final double MOST_TALL_MM = 19;
+
+    private static final double LEAST_GUTTER_MM = 4;
     private static final double STUB_MM = 6.5;
     private static final List<Integer> STEEPER =
             List.of(200, 150, 100, 80, 60, 50, 40, 30, 25, 20, 15, 10, 8, 6, 5, 4, 3, 2, 1);
@@ -28,6 +34,8 @@ final class ElevationSheet {
     private final StationScale scale;
     private final Sole sole;
     private final int steeper;
+    private final Optional<ElevationWater> water;
+    private final double gutterMm;
     private final Rooms rooms;
     private final List<Mark> marks = new ArrayList<>();
     private final double gutterTopMm;
@@ -40,7 +48,13 @@ final class ElevationSheet {
         this.lengthMm = lengthMm;
         scale = Elevation.scale(straight, lengthMm, SIDE_MM, widthMm - SIDE_MM);
         sole = Sole.of(straight);
-        steeper = steeper();
+        Optional<ElevationWater> known = ElevationWater.of(built).filter(it -> sole.isRead());
+        int toScale = known.map(it -> steeper(it.lipMm() + sole.dropMm(), MOST_TALL_MM)).orElse(1);
+        double deep = known.map(it -> it.lipMm() * scale.paperMmPerMm() * toScale).orElse(0.0);
+        boolean shown = deep >= LEAST_GUTTER_MM && deep <= 2 * MOST_TALL_MM;
+        water = known.filter(it -> shown);
+        steeper = shown ? toScale : steeper(sole.dropMm(), MOST_DROP_MM);
+        gutterMm = shown ? deep : GUTTER_MM;
         rooms = new Rooms(0.5, widthMm - 0.5);
         ElevationMarks above = new ElevationMarks(Elevation.marked(built), scale, widthMm);
         double timberTop = above.heightMm() + 1;
@@ -49,9 +63,11 @@ final class ElevationSheet {
         timber(timberTop);
         gutter();
         things();
-        marks.addAll(above.marks(station -> soleY(station) - GUTTER_MM));
+        water.ifPresent(it -> marks.addAll(it.sign(scale, this::soleY, tall())));
+        marks.addAll(above.marks(station -> soleY(station) - gutterMm));
         ElevationFeet below = new ElevationFeet(built, scale, rooms, lowestSoleMm + STUB_MM);
         marks.addAll(below.names(this::soleY));
+        water.ifPresent(it -> marks.addAll(below.water(it)));
         marks.addAll(below.falls(sole));
         marks.addAll(below.keepClear(gutterTopMm));
         marks.addAll(below.stations(lengthMm));
@@ -67,13 +83,13 @@ final class ElevationSheet {
         return marks;
     }
 
-    private int steeper() {
-        double drop = sole.dropMm() * scale.paperMmPerMm();
-        return STEEPER.stream().filter(s -> s * drop <= MOST_DROP_MM).findFirst().orElse(1);
+    private int steeper(double heightMm, double most) {
+        double onPaper = heightMm * scale.paperMmPerMm();
+        return STEEPER.stream().filter(s -> s * onPaper <= most).findFirst().orElse(1);
     }
 
     private double soleY(double dropMm, double topMm) {
-        return topMm + GUTTER_MM + dropMm * scale.paperMmPerMm() * steeper;
+        return topMm + gutterMm + dropMm * scale.paperMmPerMm() * steeper;
     }
 
     private double soleY(double stationMm) {
@@ -81,17 +97,21 @@ final class ElevationSheet {
     }
 
     private String saysScale() {
+        String along = "Seen from outside, 1:" + scale.ratio() + " along its length; ";
+        if (water.isPresent()) {
+            return along
+                    + (steeper == 1
+                            ? "heights to the same scale"
+                            : "heights " + steeper + " × taller")
+                    + ", from the sole to the lower lip; the water is that of the design rain.";
+        }
         String fall =
                 !sole.isRead()
                         ? "the fall is not recorded, the sole is drawn level"
                         : sole.dropMm() == 0
                                 ? "the readings are level"
                                 : "fall drawn " + steeper + " × steeper";
-        return "Seen from outside, 1:"
-                + scale.ratio()
-                + " along its length; "
-                + fall
-                + "; the depth of the gutter is not to scale.";
+        return along + fall + "; the depth of the gutter is not to scale.";
     }
 
     private void timber(double topMm) {
@@ -114,13 +134,14 @@ final class ElevationSheet {
         List<Point> top = new ArrayList<>();
         List<Point> outline = new ArrayList<>();
         for (double station : stations) {
-            top.add(new Point(scale.x(station), soleY(station) - GUTTER_MM));
+            top.add(new Point(scale.x(station), soleY(station) - gutterMm));
         }
         outline.addAll(top);
         for (int i = stations.size() - 1; i >= 0; i--) {
             outline.add(new Point(scale.x(stations.get(i)), soleY(stations.get(i))));
         }
         marks.add(new Mark.Area(outline, Fill.WHITE, Line.NONE));
+        water.ifPresent(it -> marks.addAll(it.marks(scale, this::soleY, stations, tall())));
         marks.add(new Mark.Stroke(top, Line.PLAIN));
         for (int i = 1; i < stations.size(); i++) {
             double from = stations.get(i - 1);
@@ -135,20 +156,24 @@ final class ElevationSheet {
         }
     }
 
+    private double tall() {
+        return scale.paperMmPerMm() * steeper;
+    }
+
     /** Everything on the gutter. */
     private void things() {
         for (Placed<Run.Bracket> bracket : Placed.brackets(straight)) {
             double station = bracket.stationMm();
-            marks.addAll(Symbols.bracket(x(station), top(station), GUTTER_MM));
+            marks.addAll(Symbols.bracket(x(station), top(station), gutterMm));
         }
         for (Placed<Run.Joint> joint : Placed.joints(straight)) {
             double station = joint.stationMm();
-            marks.addAll(Symbols.joint(joint.thing(), x(station), top(station), GUTTER_MM));
+            marks.addAll(Symbols.joint(joint.thing(), x(station), top(station), gutterMm));
         }
         for (Placed<Run.Fitting> fitting : Placed.fittings(straight)) {
             double station = fitting.stationMm();
             String screwed = fitting.thing().screwedToFascia();
-            marks.addAll(Symbols.fitting(screwed, x(station), top(station), GUTTER_MM));
+            marks.addAll(Symbols.fitting(screwed, x(station), top(station), gutterMm));
         }
         for (Placed<WayPart.Outlet> outlet : Placed.outlets(built)) {
             outlet(outlet.thing(), outlet.stationMm());
@@ -159,10 +184,10 @@ final class ElevationSheet {
                                 line.keySet().stream()
                                         .filter(s -> s >= 0 && s <= lengthMm)
                                         .forEach(s -> marks.add(Symbols.reading(x(s), soleY(s)))));
-        marks.addAll(Symbols.end(straight.leftEnd(), x(0.0), top(0.0), GUTTER_MM, Anchor.END));
+        marks.addAll(Symbols.end(straight.leftEnd(), x(0.0), top(0.0), gutterMm, Anchor.END));
         marks.addAll(
                 Symbols.end(
-                        straight.rightEnd(), x(lengthMm), top(lengthMm), GUTTER_MM, Anchor.START));
+                        straight.rightEnd(), x(lengthMm), top(lengthMm), gutterMm, Anchor.START));
     }
 
     private void outlet(WayPart.Outlet outlet, double station) {
@@ -179,7 +204,7 @@ final class ElevationSheet {
     }
 
     private double top(double stationMm) {
-        return soleY(stationMm) - GUTTER_MM;
+        return soleY(stationMm) - gutterMm;
     }
 
     static <T> List<T> or(@Nullable List<T> list) {

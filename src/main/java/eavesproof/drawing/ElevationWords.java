@@ -41,6 +41,19 @@ final class ElevationWords {
                                                 + (slope.towardsRight() ? "right" : "left")
                                                 + ", "
                                                 + slope.text()));
+        ElevationWater.of(built)
+                .flatMap(
+                        water ->
+                                water.nearest()
+                                        .map(
+                                                at ->
+                                                        "in the design rain the water comes nearest"
+                                                                + " to the lip at "
+                                                                + Decimals.plain(at.stationMm(), 0)
+                                                                + " mm, "
+                                                                + ElevationWater.near(
+                                                                        at, water.line().lower())))
+                .ifPresent(parts::add);
         built.findings()
                 .forEach(
                         found ->

@@ -31,7 +31,8 @@ public final class Key {
                 widthMm,
                 rows * ROW_MM,
                 "Key to the drawings: brackets, joints, fittings, outlets, ends, timber, lengths to"
-                        + " keep clear, what is not recorded, and how findings are marked.",
+                        + " keep clear, the water in the design rain, what is not recorded, and how findings"
+                        + " are marked.",
                 key.marks);
     }
 
@@ -50,6 +51,8 @@ public final class Key {
                         "stop end",
                         "corner",
                         "keep clear of joints",
+                        "water, design rain",
+                        "nearest to the lip",
                         "does not comply",
                         "too close to call",
                         "not recorded")) {
@@ -90,6 +93,11 @@ public final class Key {
             case "corner" -> end(x, top, Line.DASHED);
             case "keep clear of joints" ->
                     marks.add(Mark.Area.box(x - 5, top + 1.2, 10, 2.6, Fill.HATCHED, Line.FINE));
+            case "water, design rain" -> water(x, top);
+            case "nearest to the lip" -> {
+                water(x, top);
+                marks.add(ElevationWater.level(x, top + 2));
+            }
             case "does not comply" -> tag(x, top, Verdict.DOES_NOT_COMPLY);
             case "too close to call" -> tag(x, top, Verdict.TOO_CLOSE);
             default -> {
@@ -107,6 +115,13 @@ public final class Key {
         line(x, top, Line.PLAIN);
         line(x, top + DEEP_MM, Line.HEAVY);
         marks.addAll(symbol);
+    }
+
+    private void water(double x, double top) {
+        line(x, top, Line.PLAIN);
+        marks.add(Mark.Area.box(x - 5, top + 2, 10, DEEP_MM - 2, Fill.TINT, Line.NONE));
+        line(x, top + 2, Line.FINE);
+        line(x, top + DEEP_MM, Line.HEAVY);
     }
 
     private void end(double x, double top, Line line) {

@@ -90,6 +90,11 @@ public record GutterRun(
         return new GutterRun(channel, soles, perMetre, inflows, corners, open);
     }
 
+    /** The same with its sole lying otherwise. */
+    public GutterRun lying(List<Sole> otherwise) {
+        return new GutterRun(channel, otherwise, perMetre, inflows, corners, outlets);
+    }
+
     private static void within(double length, double x, String what) {
         if (!(x >= 0 && x <= length)) {
             throw Refused.saying(

@@ -35,7 +35,7 @@ final class Composition {
         figures = new Figures(widthMm, placed);
         pictures = new Pictures(issue, widthMm);
         key = figures.place(Key.of(widthMm));
-        drawn = figures.of(job, findings, verdicts.listed());
+        drawn = figures.of(job, issue.survey(), findings, verdicts.listed());
     }
 
     private final Markup key;

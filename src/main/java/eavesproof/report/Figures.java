@@ -5,6 +5,7 @@ import eavesproof.drawing.Drawing;
 import eavesproof.drawing.Elevation;
 import eavesproof.drawing.RoofPlan;
 import eavesproof.drawing.Slope;
+import eavesproof.drawing.WaterSheet;
 import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
@@ -12,16 +13,22 @@ import eavesproof.job.Run;
 import eavesproof.job.WayPart;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Unit;
+import eavesproof.survey.Survey;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /** The drawings of a report, in the order of the record. */
 final class Figures {
     private static final String FALL = "reach-fall";
+
+    /** What the drawing of the water is about. */
+    private static final Set<String> CARRIED =
+            Set.of("gutter-freeboard", "gutter-ratio", "outlet-ratio");
 
     private final Map<String, Drawing> drawings = new LinkedHashMap<>();
     private final BiFunction<String, Drawing, Markup> placed;
@@ -46,7 +53,7 @@ final class Figures {
         return placed.apply(id, drawing);
     }
 
-    List<Report.Figure> of(Job job, Findings findings, Listed listed) {
+    List<Report.Figure> of(Job job, Survey survey, Findings findings, Listed listed) {
         List<Report.Figure> figures = new ArrayList<>(plans(job, findings));
         for (Run run : Objects.requireNonNullElse(job.runs(), List.<Run>of())) {
             for (Run.Straight straight :
@@ -57,13 +64,17 @@ final class Figures {
                                 straight,
                                 outlets(job, straight.id()),
                                 listed.on(straight.id()),
-                                slopes(findings, straight.id()));
+                                slopes(findings, straight.id()),
+                                survey.water(run.id()));
                 Elevation elevation = Elevation.of(built, widthMm);
                 figures.add(
                         new Report.Figure(
                                 title(run, straight),
                                 elevation.drawing().map(this::place).stream().toList(),
                                 elevation.notes()));
+            }
+            if (run.straights() != null && !run.straights().isEmpty()) {
+                figures.add(water(job, run, survey, findings));
             }
         }
         return figures;
@@ -81,12 +92,7 @@ final class Figures {
                             plan ->
                                     plans.add(
                                             new Report.Figure(
-                                                    "Run "
-                                                            + run.id()
-                                                            + (run.title() == null
-                                                                    ? ""
-                                                                    : " (" + run.title() + ")")
-                                                            + ", from above",
+                                                    name(run) + ", from above",
                                                     List.of(place(plan)),
                                                     plans.isEmpty() ? schematic(job) : List.of())));
         }
@@ -103,10 +109,31 @@ final class Figures {
                         + ".");
     }
 
+    private Report.Figure water(Job job, Run run, Survey survey, Findings findings) {
+        WaterSheet sheet = WaterSheet.of(job, run, survey, widthMm);
+        List<String> notes = new ArrayList<>(sheet.notes());
+        boolean judged =
+                findings.findings().stream()
+                        .anyMatch(it -> it.run().equals(run.id()) && CARRIED.contains(it.kind()));
+        if (!judged) {
+            notes.add(
+                    0,
+                    "No rule of this rule set judges by this method whether the gutter and its"
+                            + " outlets carry the rain: what is drawn is shown, and decides"
+                            + " nothing.");
+        }
+        return new Report.Figure(
+                name(run) + ": the water in the design rain",
+                List.of(place(sheet.drawing())),
+                notes);
+    }
+
+    private static String name(Run run) {
+        return "Run " + run.id() + (run.title() == null ? "" : " (" + run.title() + ")");
+    }
+
     static String title(Run run, Run.Straight straight) {
-        return "Run "
-                + run.id()
-                + (run.title() == null ? "" : " (" + run.title() + ")")
+        return name(run)
                 + ", straight "
                 + straight.id()
                 + (straight.lengthMm() == null

@@ -3,6 +3,7 @@ package eavesproof.report;
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import eavesproof.rules.Sha256;
+import eavesproof.survey.Survey;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -14,6 +15,7 @@ import java.util.Optional;
 /**
  * What a report is made of.
  *
+ * @param survey what the job was found to be; drawings show it
  * @param attachments the data that travels inside the report
  * @param issued the date on the paper
  * @param program name and version
@@ -23,6 +25,7 @@ import java.util.Optional;
  */
 public record Issue(
         Job job,
+        Survey survey,
         Findings findings,
         List<Attachment> attachments,
         LocalDate issued,
@@ -42,12 +45,13 @@ public record Issue(
     /** Without photographs, and for nobody to sign digitally. */
     public Issue(
             Job job,
+            Survey survey,
             Findings findings,
             List<Attachment> attachments,
             LocalDate issued,
             Paper paper,
             String program) {
-        this(job, findings, attachments, issued, paper, program, Map.of(), Optional.empty(), "");
+        this(job, survey, findings, attachments, issued, paper, program, Map.of(), Optional.empty(), "");
     }
 
     /**
@@ -55,24 +59,24 @@ public record Issue(
      */
     public Issue withPhotographs(Map<String, Photo> read) {
         return new Issue(
-                job, findings, attachments, issued, paper, program, read, signedBy, replaces);
+                job, survey, findings, attachments, issued, paper, program, read, signedBy, replaces);
     }
 
     public Issue signedBy(Optional<SignedBy> signer) {
         return new Issue(
-                job, findings, attachments, issued, paper, program, photographs, signer, replaces);
+                job, survey, findings, attachments, issued, paper, program, photographs, signer, replaces);
     }
 
     public Issue replacing(String another) {
         return new Issue(
-                job, findings, attachments, issued, paper, program, photographs, signedBy, another);
+                job, survey, findings, attachments, issued, paper, program, photographs, signedBy, another);
     }
 
     public Issue with(Attachment another) {
         List<Attachment> all = new ArrayList<>(attachments);
         all.add(another);
         return new Issue(
-                job, findings, all, issued, paper, program, photographs, signedBy, replaces);
+                job, survey, findings, all, issued, paper, program, photographs, signedBy, replaces);
     }
 
     /**
@@ -81,6 +85,7 @@ public record Issue(
      */
     public static Issue of(
             Job job,
+            Survey survey,
             Findings findings,
             byte[] record,
             byte[] findingsJson,
@@ -89,6 +94,7 @@ public record Issue(
             String program) {
         return new Issue(
                 job,
+                survey,
                 findings,
                 List.of(
                         new Attachment("job.json", JSON, "The job record as it was read", record),

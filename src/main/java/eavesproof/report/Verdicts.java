@@ -240,15 +240,20 @@ final class Verdicts {
         if (isMeasured(finding)) {
             finding.probability().ifPresent(p -> parts.add("P " + Amounts.probability(p)));
         }
-        parts.add(decisionRule(finding.decision()));
+        parts.add(decisionRule(finding));
         return sentence(String.join("; ", parts));
     }
 
     /** The guard is a share of the expanded uncertainty that is kept inside the limit. */
-    private static String decisionRule(String decision) {
-        return decision.equals("simple")
-                ? "simple acceptance"
-                : decision.replace("r=", "acceptance, r = ");
+    private static String decisionRule(Finding finding) {
+        if (!finding.decision().equals("simple")) {
+            return finding.decision().replace("r=", "acceptance, r = ");
+        }
+        boolean unstated =
+                finding.measured().orElse(null) instanceof Finding.MeasuredNumber number
+                        && number.expandedUncertainty().isEmpty();
+        return "simple acceptance"
+                + (unstated ? " of the plain figure, since nobody stated how sure it is" : "");
     }
 
     /** With a capital and a full stop. */

@@ -56,6 +56,18 @@ final class Asking {
                     + Case.run(ruling)
                     + " an outlet, and record it on the way of the water";
         }
+        if (kind == Facts.BlockedFreeboard.class) {
+            return "hang run "
+                    + Case.run(ruling)
+                    + " so that its front is the lower lip, or give it outlets that take the water"
+                    + " while one of them is blocked";
+        } else if (kind == Facts.LowestOpening.class) {
+            return "let drain "
+                    + Case.key(ruling, "drain")
+                    + " open outside, lower than the gutter by "
+                    + demanded(ruling)
+                    + ", or hang the gutter so that its front is the lower lip";
+        }
         double measured = Case.measured(ruling);
         if (kind == Facts.TimberSound.class) {
             String bracket = Case.key(ruling, "bracket");

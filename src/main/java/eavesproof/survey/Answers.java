@@ -37,6 +37,7 @@ final class Answers {
 
     private final List<Answer> all;
     private final Map<String, Index> indices;
+    private final Map<String, WaterLine> waters;
     private final Optional<Place.Stretch> stretch;
 
     /** Answers of one kind by what is under one key, as far as they were looked through. */
@@ -46,22 +47,33 @@ final class Answers {
     }
 
     Answers() {
-        this(new ArrayList<>(), new HashMap<>(), Optional.empty());
+        this(new ArrayList<>(), new HashMap<>(), new LinkedHashMap<>(), Optional.empty());
     }
 
-    private Answers(List<Answer> all, Map<String, Index> indices, Optional<Place.Stretch> stretch) {
+    private Answers(
+            List<Answer> all,
+            Map<String, Index> indices,
+            Map<String, WaterLine> waters,
+            Optional<Place.Stretch> stretch) {
         this.all = all;
         this.indices = indices;
+        this.waters = waters;
         this.stretch = stretch;
     }
 
     /** The same answers, to be shown from one station of a straight to another. */
     Answers on(String straight, double fromMm, double toMm) {
-        return new Answers(all, indices, Optional.of(new Place.Stretch(straight, fromMm, toMm)));
+        return new Answers(
+                all, indices, waters, Optional.of(new Place.Stretch(straight, fromMm, toMm)));
+    }
+
+    /** The water in a run, beside the facts that were found of it. */
+    void water(String run, WaterLine line) {
+        waters.put(run, line);
     }
 
     Survey asSurvey() {
-        return new Survey(all);
+        return new Survey(all, waters);
     }
 
     /** A number that was measured or counted. */

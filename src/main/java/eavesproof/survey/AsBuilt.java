@@ -4,23 +4,27 @@ import eavesproof.hydraulics.Trough.Sole;
 import eavesproof.job.WayPart.Outlet;
 import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Levels.Level;
 import eavesproof.survey.Trough.Position;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 
 /**
- * The sole of a run as it was built, from its left end to its right end: as read, straight between
- * the readings, level from the outermost ones to the ends. Another surface stands for the sole
- * where that was not read: it runs parallel to it.
+ * The sole of a run as it was built, with how sure each reading is, from its left end to its right
+ * end: as read, straight between the readings, level from the outermost ones to the ends. Another
+ * surface stands for the sole where that was not read: it runs parallel to it.
  *
- * @param soles by distance from the left end, m
+ * @param heightsMm by distance from the left end, mm, above the datum that they share
  */
-record AsBuilt(List<Sole> soles, Working working) {
+record AsBuilt(SortedMap<Double, Uncertain> heightsMm, Working working) {
     /** Our choice: readings stand for a run if the outermost lie within 300 mm of its ends. */
     private static final double END_MM = 300;
 
@@ -28,6 +32,32 @@ record AsBuilt(List<Sole> soles, Working working) {
     private static final double HALF_OF_LONGEST_FITTING_MM = 500;
 
     private static final double MM_PER_M = 1000;
+
+    AsBuilt {
+        heightsMm = Collections.unmodifiableSortedMap(new TreeMap<>(heightsMm));
+    }
+
+    List<Sole> soles() {
+        return soles(Uncertain::value);
+    }
+
+    /** As it would lie if one of its readings were higher. */
+    List<Sole> moved(Uncertain reading, double byMm) {
+        return soles(height -> height.value() + (height.equals(reading) ? byMm : 0));
+    }
+
+    private List<Sole> soles(ToDoubleFunction<Uncertain> mm) {
+        List<Sole> soles = new ArrayList<>();
+        heightsMm.forEach(
+                (along, height) ->
+                        soles.add(new Sole(along / MM_PER_M, mm.applyAsDouble(height) / MM_PER_M)));
+        return List.copyOf(soles);
+    }
+
+    /** Each once; beyond the outermost ones the sole lies as these have it. */
+    List<Uncertain> readings() {
+        return heightsMm.values().stream().distinct().toList();
+    }
 
     static Found<AsBuilt> of(Trough trough, double lengthMm) {
         Levels levels = new Levels(trough);
@@ -49,7 +79,7 @@ record AsBuilt(List<Sole> soles, Working working) {
                             .orElse("the levels of run " + trough.id() + " are not recorded"));
         }
         for (String surface : Words.SURFACES) {
-            for (Map<Double, List<Double>> read : byDatum(levels, all, surface)) {
+            for (Map<Double, List<Uncertain>> read : byDatum(levels, all, surface)) {
                 if (reaches(List.copyOf(read.keySet()), lengthMm)) {
                     return levels.lost().stream()
                             .filter(it -> it.mayBeOf(surface))
@@ -84,17 +114,17 @@ record AsBuilt(List<Sole> soles, Working working) {
     }
 
     /** For each datum the heights read at each place, those with the most places first. */
-    private static List<Map<Double, List<Double>>> byDatum(
+    private static List<Map<Double, List<Uncertain>>> byDatum(
             Levels levels, List<Level> all, String surface) {
-        Map<String, Map<Double, List<Double>>> byDatum = new LinkedHashMap<>();
+        Map<String, Map<Double, List<Uncertain>>> byDatum = new LinkedHashMap<>();
         for (Level level : all) {
             if (level.surface().equals(surface)) {
                 byDatum.computeIfAbsent(levels.datum(level), it -> new TreeMap<>())
                         .computeIfAbsent(level.alongMm(), it -> new ArrayList<>())
-                        .add(-levels.belowDatum(level).value());
+                        .add(levels.belowDatum(level).times(-1));
             }
         }
-        List<Map<Double, List<Double>>> sorted = new ArrayList<>(byDatum.values());
+        List<Map<Double, List<Uncertain>>> sorted = new ArrayList<>(byDatum.values());
         sorted.sort((one, other) -> Integer.compare(other.size(), one.size()));
         return sorted;
     }
@@ -105,26 +135,20 @@ record AsBuilt(List<Sole> soles, Working working) {
                 && places.get(places.size() - 1) >= lengthMm - END_MM;
     }
 
-    private static AsBuilt of(String surface, Map<Double, List<Double>> read, double lengthMm) {
-        TreeMap<Double, Double> heights = new TreeMap<>();
-        read.forEach((along, at) -> heights.put(along, mean(at)));
+    private static AsBuilt of(String surface, Map<Double, List<Uncertain>> read, double lengthMm) {
+        TreeMap<Double, Uncertain> heights = new TreeMap<>();
+        read.forEach((along, at) -> heights.put(along, Datums.mean(at)));
         heights.putIfAbsent(0.0, heights.firstEntry().getValue());
         heights.putIfAbsent(lengthMm, heights.lastEntry().getValue());
-        List<Sole> soles = new ArrayList<>();
-        heights.forEach(
-                (along, height) -> soles.add(new Sole(along / MM_PER_M, height / MM_PER_M)));
-        double lowest = heights.values().stream().mapToDouble(it -> it).min().orElseThrow();
-        double highest = heights.values().stream().mapToDouble(it -> it).max().orElseThrow();
+        double lowest = heights.values().stream().mapToDouble(Uncertain::value).min().orElseThrow();
+        double highest =
+                heights.values().stream().mapToDouble(Uncertain::value).max().orElseThrow();
         return new AsBuilt(
-                List.copyOf(soles),
+                heights,
                 new Working(
                         "sole as built",
                         Decimals.with(highest - lowest, Unit.MM)
                                 + " from its highest to its lowest",
                         read.size() + " places of the " + surface + ", straight between them"));
-    }
-
-    private static double mean(List<Double> heights) {
-        return heights.stream().mapToDouble(it -> it).average().orElseThrow();
     }
 }

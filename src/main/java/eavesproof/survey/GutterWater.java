@@ -19,9 +19,6 @@ final class GutterWater {
     private static final List<Class<? extends Facts.Fact>> OF_THE_RUN =
             List.of(Facts.GutterFreeboard.class, Facts.GutterRatio.class);
 
-    private static final List<Class<? extends Facts.Fact>> OF_EACH_OUTLET =
-            List.of(Facts.OutletRatio.class, Facts.BlockedFreeboard.class);
-
     private static final double MM_PER_M = 1000;
     private static final double LITRES = 1000;
 
@@ -87,15 +84,29 @@ final class GutterWater {
         OF_THE_RUN.forEach(kind -> answers.gap(kind, why, run));
         List<Outlet> outlets = trough.outlets();
         outlets.forEach(this::only);
-        if (outlets.isEmpty() || trough.way().doubt().isPresent()) {
+        boolean more = outlets.isEmpty() || trough.way().doubt().isPresent();
+        if (more) {
             answers.gap(Facts.OutletDemand.class, why, run);
         }
-        for (Class<? extends Facts.Fact> kind : OF_EACH_OUTLET) {
-            outlets.forEach(outlet -> answers.gap(kind, why, run, outlet.id()));
-            if (outlets.isEmpty() || trough.way().doubt().isPresent()) {
-                answers.gap(kind, why, run);
-            }
+        each(Facts.OutletRatio.class, outlets, more, why);
+        if (outlets.size() == 1 && !more) {
+            noOther(outlets.get(0).id());
+        } else {
+            each(Facts.BlockedFreeboard.class, outlets, more, why);
         }
+    }
+
+    private void each(
+            Class<? extends Facts.Fact> kind, List<Outlet> outlets, boolean more, String why) {
+        outlets.forEach(outlet -> answers.gap(kind, why, run, outlet.id()));
+        if (more) {
+            answers.gap(kind, why, run);
+        }
+    }
+
+    private void noOther(String id) {
+        String why = "run " + run + " has no outlet besides " + id;
+        answers.none(Facts.BlockedFreeboard.class, why, run, id);
     }
 
     /** What comes to an outlet although the water surface is not known. */
@@ -112,6 +123,7 @@ final class GutterWater {
     }
 
     private void known(RunWater water) {
+        answers.water(run, WaterLine.of(trough, water));
         freeboard(water);
         ratio(water);
         for (int i = 0; i < water.outlets().size(); i++) {
@@ -124,11 +136,23 @@ final class GutterWater {
         WaterSurface.At worst = water.surface().worst();
         List<Working> workings = entering(water);
         workings.addAll(surface(worst));
+        Found<Uncertain> sure = Found.by(water::freeboardMm);
+        sure.map(known -> workings.add(sureness(known)));
+        Found.by(water::underMore).map(workings::add);
+        double mm = worst.freeboard() * MM_PER_M;
         shownAt(worst.x())
                 .known(
-                        new Facts.GutterFreeboard(run, worst.freeboard() * MM_PER_M),
-                        computed(worst.freeboard() * MM_PER_M),
+                        new Facts.GutterFreeboard(run, mm),
+                        sure instanceof Found.Value<Uncertain> known ? known.value() : computed(mm),
                         array(workings));
+    }
+
+    /** As far as it is known; the rest makes it unstated, so that no guard can be kept. */
+    private static Working sureness(Uncertain freeboard) {
+        return new Working(
+                "how sure",
+                "± " + Decimals.with(freeboard.expandedUncertainty(), Unit.MM),
+                "k = 2, from the readings of the sole alone; " + COMPUTED);
     }
 
     private List<Working> entering(RunWater water) {
@@ -229,8 +253,7 @@ final class GutterWater {
     private void blocked(RunWater water, int index) {
         String id = water.outlets().get(index).id();
         if (water.outlets().size() == 1) {
-            String why = "run " + run + " has no outlet besides " + id;
-            answers.none(Facts.BlockedFreeboard.class, why, run, id);
+            noOther(id);
             return;
         }
         Found.by(() -> RunFlow.solve(water.surface().run().without(index), water.steps()))

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * The cross-section of a gutter as it hangs: its profile, turned as the readings of front bead and
  * back edge have it. Of several readings the one counts that leaves the least depth.
  */
-record HungSection(Section section, List<Working> workings) {
+record HungSection(Profile profile, Section section, List<Working> workings) {
     private static final double MM_PER_M = 1000;
 
     /** A half-round is half as deep as wide, within this part. */
@@ -36,16 +36,20 @@ record HungSection(Section section, List<Working> workings) {
 
     private static HungSection hung(Profile profile, FrontLower tilt, String name) {
         double counts = tilt.allMm().get(0);
-        Section least = profile.tilted(counts / MM_PER_M).section();
+        Profile turned = profile.tilted(counts / MM_PER_M);
+        Section least = turned.section();
         for (double mm : tilt.allMm()) {
-            Section turned = profile.tilted(mm / MM_PER_M).section();
-            if (turned.lip() < least.lip()) {
-                least = turned;
+            Profile other = profile.tilted(mm / MM_PER_M);
+            Section section = other.section();
+            if (section.lip() < least.lip()) {
+                turned = other;
+                least = section;
                 counts = mm;
             }
         }
         double areaMm2 = least.area(least.lip()) * MM_PER_M * MM_PER_M;
         return new HungSection(
+                turned,
                 least,
                 List.of(
                         new Working(

@@ -13,12 +13,15 @@ import eavesproof.job.Run;
 import eavesproof.job.WayPart.Outlet;
 import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import eavesproof.survey.Trough.Position;
 import eavesproof.survey.Trough.Spot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,9 +31,14 @@ import org.jspecify.annotations.Nullable;
  * @param workings how the gutter was taken
  */
 record RunWater(
-        RunSurface surface, List<Outlet> outlets, HungSection hung, List<Working> workings) {
+        RunSurface surface,
+        List<Outlet> outlets,
+        HungSection hung,
+        AsBuilt sole,
+        List<Working> workings) {
     private static final double MM_PER_M = 1000;
     private static final double LITRES = 1000;
+    private static final double MORE = 1.1;
 
     /** The surface is worked out every 100 mm, within limits. */
     private static final double STEP_M = 0.1;
@@ -103,11 +111,54 @@ record RunWater(
         workings.add(sole.working());
         workings.add(new Working("Manning's n", Decimals.plain(n.value(), 4), n.source()));
         workings.add(new Working("outlets", method.word(), method.source()));
+        notCounted(trough.run()).ifPresent(workings::add);
         return new RunWater(
                 RunFlow.solve(run, steps(run)),
                 outlets.stream().map(Placed::outlet).toList(),
                 hung,
+                sole,
                 List.copyOf(workings));
+    }
+
+    /**
+     * The least freeboard, mm, with what the readings of the sole put into it: each is moved by its
+     * standard uncertainty, or by 1 mm where it has none, and the water worked out again (JCGM
+     * 100:2008 5.1.3, note 2, to one side). How sure areas, rain, the section, roughness and the
+     * method are is recorded nowhere, and stays unstated.
+     */
+    Uncertain freeboardMm() {
+        double found = surface.worst().freeboard() * MM_PER_M;
+        Uncertain freeboard = GutterWater.computed(found);
+        for (Uncertain reading : sole.readings()) {
+            double off = reading.standardUncertainty();
+            double by = off > 0 ? off : 1;
+            RunSurface moved = RunFlow.solve(surface.run().lying(sole.moved(reading, by)), steps());
+            double each = (moved.worst().freeboard() * MM_PER_M - found) / by;
+            freeboard = freeboard.plus(reading.minus(Uncertain.exact(reading.value())).times(each));
+        }
+        return freeboard;
+    }
+
+    /** What nobody stated may be off by: a roof that is drawn small, a rain that is mapped low. */
+    Working underMore() {
+        RunSurface more = RunFlow.solve(surface.run().under(MORE), steps());
+        return new Working(
+                "freeboard with a tenth more rain or roof",
+                Decimals.with(more.worst().freeboard() * MM_PER_M, Unit.MM),
+                "worked out again");
+    }
+
+    /** Their sizes are not recorded, and what leaves by them would only help. */
+    private static Optional<Working> notCounted(Run run) {
+        Run.EavesSection eaves = run.eavesSection();
+        List<String> provided = eaves == null ? null : eaves.overflowProvisions();
+        return provided == null || provided.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Working(
+                                "slots, weirs and other overflows",
+                                "not counted",
+                                "provided, as recorded: " + String.join(", ", provided)));
     }
 
     int steps() {

@@ -238,7 +238,7 @@ public final class Vocabulary {
                         number(
                                 Facts.BlockedFreeboard.class,
                                 Unit.MM,
-                                "the same while one of several outlets is blocked"),
+                                "from the water to the lower lip while one of several outlets is blocked; negative where it spills"),
                         number(
                                 Facts.GutterRatio.class,
                                 Unit.RATIO,

@@ -8,8 +8,14 @@ import eavesproof.exchange.FindingsFile;
 import eavesproof.findings.Digest;
 import eavesproof.findings.Finding;
 import eavesproof.findings.InWords;
+import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Unit;
 import eavesproof.report.Paper;
 import eavesproof.rules.Sha256;
+import eavesproof.survey.Answer;
+import eavesproof.survey.Facts;
+import eavesproof.survey.Survey;
+import eavesproof.survey.Vocabulary;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -105,6 +111,29 @@ class ReportJobTest {
         }
         for (String clause : checked.findings().rules().clausesNotChecked()) {
             assertTrue(text.contains(words(clause)), clause);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void theWaterOfEachRunIsDrawnOrSaidNotToBeKnown(Path sample) throws Exception {
+        Survey survey = check(Files.readAllBytes(sample)).survey();
+        String text = words(text(onA4(sample)));
+        for (Answer answer : survey.of(Vocabulary.kind(Facts.GutterFreeboard.class))) {
+            if (answer instanceof Answer.Known known) {
+                double free = ((Facts.GutterFreeboard) known.fact()).freeboardMm();
+                String mm = Decimals.with(Math.abs(free), Unit.MM);
+                assertTrue(text.contains(free < 0 ? "spills, " + mm : mm + " free"), mm);
+            } else {
+                assertTrue(text.contains("How the water stands in the gutter is not known"));
+            }
+        }
+        for (Answer.Known known : survey.known()) {
+            if (known.fact() instanceof Facts.DownpipeRatio downpipe) {
+                String carried = Decimals.plain(downpipe.ratio() * 100, 0) + " %";
+                assertTrue(text.contains("downpipe " + downpipe.downpipe()), downpipe::toString);
+                assertTrue(text.contains(carried), carried);
+            }
         }
     }
 

@@ -4,8 +4,10 @@ import eavesproof.job.Run;
 import eavesproof.job.Said;
 import eavesproof.job.WayPart;
 import eavesproof.judge.Verdict;
+import eavesproof.survey.WaterLine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
 /** Straights for the tests, by hand and by chance. */
@@ -68,7 +70,34 @@ final class Straights {
     }
 
     static Built built(Run.Straight straight, Numbered... findings) {
-        return new Built("a", straight, List.of(), List.of(findings), List.of());
+        return new Built("a", straight, List.of(), List.of(findings), List.of(), Optional.empty());
+    }
+
+    static Built wet(Run.Straight straight, WaterLine water) {
+        return new Built("a", straight, List.of(), List.of(), List.of(), Optional.of(water));
+    }
+
+    /** A box gutter 100 mm wide and 60 mm deep whose front is the lower one, by 10 mm. */
+    static WaterLine water(WaterLine.At... along) {
+        WaterLine.At nearest = along[0];
+        for (WaterLine.At at : along) {
+            nearest = at.freeboardMm() < nearest.freeboardMm() ? at : nearest;
+        }
+        return new WaterLine(
+                List.of(along),
+                nearest,
+                WaterLine.Lip.FRONT,
+                50,
+                List.of(
+                        new WaterLine.Across(0, 60),
+                        new WaterLine.Across(0, 0),
+                        new WaterLine.Across(100, 0),
+                        new WaterLine.Across(100, 50)));
+    }
+
+    /** So deep in that gutter. */
+    static WaterLine.At deep(double stationMm, double depthMm) {
+        return new WaterLine.At("a1", stationMm, depthMm, 50 - depthMm);
     }
 
     /** Anything that a record can hold, crowded or empty. */
@@ -133,7 +162,18 @@ final class Straights {
                                         Said.nothing(),
                                         null),
                         null);
-        return new Built("a", straight, outlets, findings(chance, length), slopes);
+        return new Built(
+                "a", straight, outlets, findings(chance, length), slopes, water(chance, length));
+    }
+
+    private static Optional<WaterLine> water(Random chance, double length) {
+        return chance.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(
+                        water(
+                                deep(0, chance.nextInt(80)),
+                                deep(length / 2, chance.nextInt(80)),
+                                deep(length, chance.nextInt(80))));
     }
 
     private static List<Numbered> findings(Random chance, double length) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Job;
+import eavesproof.survey.Basis;
+import eavesproof.survey.Surveyor;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -40,7 +42,8 @@ class TypesettingTest {
                                 Paper.A4));
         assertTrue(html.startsWith("<!DOCTYPE html>\n<html"));
         Document page = parse(html.substring("<!DOCTYPE html>\n".length()));
-        assertEquals(3, page.getElementsByTagName("svg").getLength());
+        // The key, the run from above and from outside, and its water.
+        assertEquals(4, page.getElementsByTagName("svg").getLength());
         assertEquals(0, page.getElementsByTagName("object").getLength());
         NodeList all = page.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
@@ -51,6 +54,12 @@ class TypesettingTest {
         }
         assertFalse(html.contains("url("));
         assertFalse(html.contains("@import"));
+    }
+
+    @Test
+    void whereNoRuleJudgesTheWaterThePaperSaysSo() throws Exception {
+        Issue issue = Verandah.issue(Verandah.job("Verandah", 10, List.of()), Paper.A4);
+        assertTrue(paper(issue).xhtml().contains("what is drawn is shown, and decides nothing"));
     }
 
     @Test
@@ -93,6 +102,7 @@ class TypesettingTest {
         Issue issue =
                 new Issue(
                         empty,
+                        Surveyor.survey(empty, Basis.NOTHING),
                         Verandah.nothing(empty),
                         List.of(),
                         java.time.LocalDate.of(2026, 11, 25),

@@ -13,9 +13,11 @@ import eavesproof.job.WayPart;
 import eavesproof.judge.Verdict;
 import eavesproof.quantity.Unit;
 import eavesproof.rules.RuleSet;
+import eavesproof.survey.Basis;
 import eavesproof.survey.Facts;
 import eavesproof.survey.Place;
 import eavesproof.survey.Provenance;
+import eavesproof.survey.Surveyor;
 import eavesproof.survey.Vocabulary;
 import eavesproof.survey.Working;
 import java.nio.charset.StandardCharsets;
@@ -370,6 +372,7 @@ final class Verandah {
     static Issue issue(Job job, Paper paper) {
         return Issue.of(
                 job,
+                Surveyor.survey(job, Basis.NOTHING),
                 findings(job),
                 "{}".getBytes(StandardCharsets.UTF_8),
                 "{}".getBytes(StandardCharsets.UTF_8),
