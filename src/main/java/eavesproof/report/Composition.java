@@ -7,6 +7,7 @@ import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ final class Composition {
     private static final int CUT = 85;
 
     private final Issue issue;
+    private final String madeFrom;
     private final Job job;
     private final Findings findings;
     private final Verdicts verdicts;
@@ -29,6 +31,7 @@ final class Composition {
 
     Composition(Issue issue, double widthMm, BiFunction<String, Drawing, Markup> placed) {
         this.issue = issue;
+        madeFrom = issue.madeFromSha256();
         job = issue.job();
         findings = issue.findings();
         verdicts = new Verdicts(findings, new Places(job));
@@ -40,6 +43,10 @@ final class Composition {
 
     private final Markup key;
     private final List<Report.Figure> drawn;
+
+    String number() {
+        return issue.number(madeFrom);
+    }
 
     Map<String, Photo.Print> photographs() {
         return pictures.prints();
@@ -58,7 +65,7 @@ final class Composition {
         String title =
                 Objects.requireNonNullElse(job.title(), "Eaves gutter at an address not recorded");
         return new Report(
-                issue.number(),
+                number(),
                 job.id(),
                 title,
                 title.length() <= ONE_LINE
@@ -95,7 +102,7 @@ final class Composition {
                 Declarations.of(job, issue.signedBy().isPresent()),
                 DigitalSignature.inWords(issue.signedBy()),
                 Limits.of(issue),
-                Limits.identity(issue),
+                Limits.identity(issue, number(), madeFrom),
                 cautions,
                 CareOfGutter.of(job, cautions),
                 unprintable);

@@ -4,9 +4,9 @@ import eavesproof.findings.Digest;
 import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** What somebody must do something about, for the first page: short, and before all detail. */
 final class Front {
@@ -14,6 +14,7 @@ final class Front {
     private static final int ROWS = 24;
 
     private static final int REASONS = 8;
+    private static final int LONGEST_CLAUSE = 24;
 
     private final Findings findings;
     private final Listed listed;
@@ -42,7 +43,7 @@ final class Front {
     }
 
     private void add(List<Report.Urgent> urgent, Listed.Entry entry, Digest.Held held) {
-        for (Report.Held row : rows.folded(held.findings(), Set.of())) {
+        for (Report.Held row : rows.brief(held.findings())) {
             urgent.add(
                     new Report.Urgent(
                             row.number(),
@@ -51,8 +52,14 @@ final class Front {
                             row.place(),
                             row.measured() + (row.sure().isEmpty() ? "" : " " + row.sure()),
                             row.limit(),
-                            RulesHeld.cited(findings.rules(), held.source())));
+                            clause(RulesHeld.cited(findings.rules(), held.source()))));
         }
+    }
+
+    /** Without what the rule set says of the clause, which stands in section 5. */
+    private static String clause(String cited) {
+        String first = cited.split("[,;]", 2)[0];
+        return first.length() <= LONGEST_CLAUSE ? first : first.substring(0, first.indexOf(' '));
     }
 
     /** What the rows leave out, in sentences. */

@@ -4,6 +4,7 @@ import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import eavesproof.rules.Sha256;
 import eavesproof.survey.Survey;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -113,7 +114,13 @@ public record Issue(
      * a paper is made of.
      */
     public String number() {
-        String digest = madeFromSha256();
+        return number(madeFromSha256());
+    }
+
+    /**
+     * @param digest of all that it is made from, which takes a while for a long report
+     */
+    String number(String digest) {
         return job.id()
                 + "/"
                 + issued

@@ -1,6 +1,7 @@
 package eavesproof.report;
 
 import eavesproof.findings.Findings;
+
 import java.util.List;
 
 /** How far this paper can be relied on, and how to check it again. */
@@ -13,19 +14,19 @@ final class Limits {
                         ? "on the day of measuring, which is not recorded"
                         : "on " + issue.job().dates().measured();
         return List.of(
-                "This record was made by or for whoever fitted the gutter. It records and computes; it "
-                        + "approves nothing, and it does not say that anybody independent has "
-                        + "looked at the gutter.",
+                "This record was made by or for whoever fitted the gutter. It records and computes;"
+                    + " it approves nothing, and it does not say that anybody independent has"
+                    + " looked at the gutter.",
                 "Local codes and licensed practice decide what is required at this address. Where "
                         + "they ask for more than the rules named here, they hold.",
                 "The results hold for what was measured "
                         + measured
                         + ", and for nothing that was changed, covered or added since.",
-                "Documents are named with the edition that the rules were written from and the date "
-                        + "when that edition was last looked up. A newer edition may say otherwise.",
-                "Measured lengths, falls and gaps are given with their expanded uncertainty, k = 2 "
-                        + "(JCGM 100). A verdict on them follows the decision rule printed with its "
-                        + "workings (JCGM 106).",
+                "Documents are named with the edition that the rules were written from and the date"
+                    + " when that edition was last looked up. A newer edition may say otherwise.",
+                "Measured lengths, falls and gaps are given with their expanded uncertainty, k = 2"
+                    + " (JCGM 100). A verdict on them follows the decision rule printed with its"
+                    + " workings (JCGM 106).",
                 "The job record and every finding are attached to this file as job.json and "
                         + "findings.json"
                         + again(issue)
@@ -57,13 +58,13 @@ final class Limits {
                 + ".";
     }
 
-    static List<Report.Entry> identity(Issue issue) {
+    static List<Report.Entry> identity(Issue issue, String number, String madeFrom) {
         return List.of(
-                new Report.Entry("Report", issue.number()),
+                new Report.Entry("Report", number),
                 new Report.Entry("Job record, SHA-256", issue.findings().jobSha256()),
                 new Report.Entry("Rule set, SHA-256", issue.findings().rules().sha256()),
                 new Report.Entry("Its words, SHA-256", issue.findings().rules().wordsSha256()),
-                new Report.Entry("All it is made from, SHA-256", issue.madeFromSha256()),
+                new Report.Entry("All it is made from, SHA-256", madeFrom),
                 new Report.Entry("Program", issue.program()));
     }
 }

@@ -1,6 +1,7 @@
 package eavesproof.report;
 
 import eavesproof.findings.Finding;
+
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -15,6 +16,8 @@ import java.util.regex.Pattern;
 final class Rows {
     /** A row must fit on a page. */
     private static final int MOST = 40;
+
+    private static final int FEW = 4;
 
     private final Places places;
     private final IdentityHashMap<Finding, String> labels;
@@ -39,6 +42,36 @@ final class Rows {
             }
         }
         return rows;
+    }
+
+    /** In short: by what was measured alone, with the first places and how many more there are. */
+    List<Report.Held> brief(List<Finding> findings) {
+        Map<List<Object>, List<Finding>> alike = new LinkedHashMap<>();
+        for (Finding one : findings) {
+            List<Object> found =
+                    List.of(Amounts.measured(one), Amounts.sure(one), Amounts.limit(one));
+            alike.computeIfAbsent(found, none -> new ArrayList<>()).add(one);
+        }
+        return alike.values().stream().map(this::inShort).toList();
+    }
+
+    private Report.Held inShort(List<Finding> all) {
+        Finding first = all.get(0);
+        int more = all.size() - FEW;
+        return new Report.Held(
+                shortened(numbers(all)),
+                where(all.subList(0, Math.min(FEW, all.size())))
+                        + (more > 0 ? "; and " + more + " more" : ""),
+                Amounts.measured(first),
+                Amounts.sure(first),
+                Amounts.limit(first),
+                Amounts.spare(first),
+                List.of());
+    }
+
+    private static String shortened(String numbers) {
+        String[] all = numbers.split(", ", -1);
+        return all.length <= FEW ? numbers : all[0] + ", " + all[1] + " …";
     }
 
     static List<List<Finding>> parts(List<Finding> group) {

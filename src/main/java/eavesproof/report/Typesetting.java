@@ -1,6 +1,7 @@
 package eavesproof.report;
 
 import eavesproof.drawing.Drawing;
+
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Base64;
@@ -45,7 +46,7 @@ public final class Typesetting {
                 composition.drawings(),
                 placed(page, composition.photographs()),
                 issue.attachments(),
-                about(issue, page),
+                about(issue, page, composition.number()),
                 issue.paper(),
                 issue.signedBy());
     }
@@ -128,11 +129,11 @@ public final class Typesetting {
                 : Optional.empty();
     }
 
-    private static About about(Issue issue, String page) {
+    private static About about(Issue issue, String page, String number) {
         return new About(
-                title(page).orElse("Eaves gutter, " + issue.number()),
+                title(page).orElse("Eaves gutter, " + number),
                 new People(issue.job()).author(),
-                "Report " + issue.number(),
+                "Report " + number,
                 LANGUAGE,
                 issue.program(),
                 issue.issued().atStartOfDay(ZoneOffset.UTC).toInstant());

@@ -5,6 +5,7 @@ import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -195,8 +196,10 @@ final class Verdicts {
     /** But for the tightest: those that were decided on the same numbers, together. */
     private static List<List<Finding>> others(Digest.Held held) {
         Map<String, List<Finding>> alike = new LinkedHashMap<>();
+        // Asked for once: it looks through all of them, and there may be thousands.
+        Finding tightest = held.tightest();
         held.findings().stream()
-                .filter(finding -> !finding.equals(held.tightest()))
+                .filter(finding -> !finding.equals(tightest))
                 .forEach(
                         finding ->
                                 alike.computeIfAbsent(decision(finding), d -> new ArrayList<>())

@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,6 +43,9 @@ import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The paper of every sample: that it says what was found, and that it lasts. */
 class ReportJobTest {
@@ -196,6 +200,36 @@ class ReportJobTest {
                 assertEquals(page == pages, text.contains("End of report"), text);
             }
         }
+    }
+
+    @Test
+    void aLongReportHasContentsWithThePagesWhereThingsAre() throws Exception {
+        StringBuilder runs = new StringBuilder();
+        for (int i = 0; i < 8; i++) {
+            runs.append(i == 0 ? "" : ", ")
+                    .append("{\"id\": \"r" + i + "\", \"straights\": [{\"id\": \"s" + i)
+                    .append("\", \"length_mm\": 3000}]}");
+        }
+        byte[] record =
+                ("{\"id\": \"long\", \"rule_set\": \"trade-practice\", \"runs\": [" + runs + "]}")
+                        .getBytes(StandardCharsets.UTF_8);
+        byte[] pdf = write(Paper.A4).pdf(check(record), record, Photographs.NONE);
+        assertEquals(List.of(), failures(pdf, PDFAFlavour.PDFUA_1));
+        assertEquals(List.of(), failures(pdf, PDFAFlavour.PDFA_3_A));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (String section : List.of("9. Workings", "13. Limits of use")) {
+                Matcher row =
+                        Pattern.compile(Pattern.quote(section) + " ([0-9]+)")
+                                .matcher(words(text(pdf)));
+                assertTrue(row.find(), section);
+                int page = Integer.parseInt(row.group(1));
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertTrue(stripper.getText(document).contains(section), section);
+            }
+        }
+        assertTrue(!text(onA4(samples().get(0))).contains("Contents"), "a short report has none");
     }
 
     @Test

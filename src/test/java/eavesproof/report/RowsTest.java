@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import eavesproof.findings.Examples;
 import eavesproof.findings.Finding;
 import eavesproof.survey.Place;
+
+import org.junit.jupiter.api.Test;
+
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.Test;
 
 class RowsTest {
     private static Finding without(String bracket, String remedy) {
@@ -68,6 +70,22 @@ class RowsTest {
                                 without("b2", "replace bracket b2"),
                                 without("b3", "fit screws to bracket b3")));
         assertEquals(List.of("3.1, 3.3", "3.2"), rows.stream().map(Report.Held::number).toList());
+    }
+
+    @Test
+    void onTheFirstPageAFewPlacesStandForMany() {
+        List<Finding> many = new ArrayList<>();
+        IdentityHashMap<Finding, String> labels = new IdentityHashMap<>();
+        for (int i = 1; i <= 9; i++) {
+            many.add(without("b" + i, i % 2 == 0 ? "replace it" : "move bracket b" + i));
+            labels.put(many.get(i - 1), "3." + i);
+        }
+        List<Report.Held> rows =
+                new Rows(new Places(Verandah.job("Verandah", 3, List.of())), labels).brief(many);
+        assertEquals(1, rows.size());
+        assertEquals("3.1 to 3.9", rows.get(0).number());
+        assertEquals(
+                "Bracket b1; bracket b2; bracket b3; bracket b4; and 5 more", rows.get(0).place());
     }
 
     @Test
