@@ -7,7 +7,6 @@ import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -4,7 +4,6 @@ import eavesproof.findings.Digest;
 import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
-
 import java.util.ArrayList;
 import java.util.List;
 

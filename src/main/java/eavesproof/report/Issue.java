@@ -4,7 +4,6 @@ import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import eavesproof.rules.Sha256;
 import eavesproof.survey.Survey;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -52,7 +51,17 @@ public record Issue(
             LocalDate issued,
             Paper paper,
             String program) {
-        this(job, survey, findings, attachments, issued, paper, program, Map.of(), Optional.empty(), "");
+        this(
+                job,
+                survey,
+                findings,
+                attachments,
+                issued,
+                paper,
+                program,
+                Map.of(),
+                Optional.empty(),
+                "");
     }
 
     /**
@@ -60,24 +69,60 @@ public record Issue(
      */
     public Issue withPhotographs(Map<String, Photo> read) {
         return new Issue(
-                job, survey, findings, attachments, issued, paper, program, read, signedBy, replaces);
+                job,
+                survey,
+                findings,
+                attachments,
+                issued,
+                paper,
+                program,
+                read,
+                signedBy,
+                replaces);
     }
 
     public Issue signedBy(Optional<SignedBy> signer) {
         return new Issue(
-                job, survey, findings, attachments, issued, paper, program, photographs, signer, replaces);
+                job,
+                survey,
+                findings,
+                attachments,
+                issued,
+                paper,
+                program,
+                photographs,
+                signer,
+                replaces);
     }
 
     public Issue replacing(String another) {
         return new Issue(
-                job, survey, findings, attachments, issued, paper, program, photographs, signedBy, another);
+                job,
+                survey,
+                findings,
+                attachments,
+                issued,
+                paper,
+                program,
+                photographs,
+                signedBy,
+                another);
     }
 
     public Issue with(Attachment another) {
         List<Attachment> all = new ArrayList<>(attachments);
         all.add(another);
         return new Issue(
-                job, survey, findings, all, issued, paper, program, photographs, signedBy, replaces);
+                job,
+                survey,
+                findings,
+                all,
+                issued,
+                paper,
+                program,
+                photographs,
+                signedBy,
+                replaces);
     }
 
     /**

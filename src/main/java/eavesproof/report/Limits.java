@@ -1,7 +1,6 @@
 package eavesproof.report;
 
 import eavesproof.findings.Findings;
-
 import java.util.List;
 
 /** How far this paper can be relied on, and how to check it again. */
@@ -15,18 +14,18 @@ final class Limits {
                         : "on " + issue.job().dates().measured();
         return List.of(
                 "This record was made by or for whoever fitted the gutter. It records and computes;"
-                    + " it approves nothing, and it does not say that anybody independent has"
-                    + " looked at the gutter.",
+                        + " it approves nothing, and it does not say that anybody independent has"
+                        + " looked at the gutter.",
                 "Local codes and licensed practice decide what is required at this address. Where "
                         + "they ask for more than the rules named here, they hold.",
                 "The results hold for what was measured "
                         + measured
                         + ", and for nothing that was changed, covered or added since.",
                 "Documents are named with the edition that the rules were written from and the date"
-                    + " when that edition was last looked up. A newer edition may say otherwise.",
+                        + " when that edition was last looked up. A newer edition may say otherwise.",
                 "Measured lengths, falls and gaps are given with their expanded uncertainty, k = 2"
-                    + " (JCGM 100). A verdict on them follows the decision rule printed with its"
-                    + " workings (JCGM 106).",
+                        + " (JCGM 100). A verdict on them follows the decision rule printed with its"
+                        + " workings (JCGM 106).",
                 "The job record and every finding are attached to this file as job.json and "
                         + "findings.json"
                         + again(issue)

@@ -1,7 +1,6 @@
 package eavesproof.report;
 
 import eavesproof.findings.Finding;
-
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;

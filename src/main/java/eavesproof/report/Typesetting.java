@@ -1,7 +1,6 @@
 package eavesproof.report;
 
 import eavesproof.drawing.Drawing;
-
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Base64;

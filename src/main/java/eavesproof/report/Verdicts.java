@@ -5,7 +5,6 @@ import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import eavesproof.findings.Examples;
 import eavesproof.findings.Finding;
 import eavesproof.survey.Place;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 
 class RowsTest {
     private static Finding without(String bracket, String remedy) {
