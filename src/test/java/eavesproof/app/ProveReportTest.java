@@ -17,6 +17,19 @@ import eavesproof.report.pdf.NotAReport;
 import eavesproof.report.pdf.PdfWriter;
 import eavesproof.report.pdf.SigningKey;
 import eavesproof.report.pdf.TestKeys;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -33,18 +46,8 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+
 import javax.imageio.ImageIO;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSObject;
-import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Reports as they were made, and as somebody made them over who wants them to say otherwise. */
 class ProveReportTest {
@@ -125,6 +128,12 @@ class ProveReportTest {
                         .signed(checked, record, photographs, key, WHEN);
         Conformance.assertArchivalAndAccessible(sheet);
         assertEquals(0, prove(sheet).exitCode(), said(prove(sheet)));
+        try (PDDocument document = Loader.loadPDF(sheet)) {
+            String text = new PDFTextStripper().getText(document);
+            String title = document.getDocumentInformation().getTitle();
+            assertTrue(title.endsWith(": care of the gutter"), title);
+            assertTrue(text.contains(checked.findings().jobSha256()), "the same as on the record");
+        }
     }
 
     @Test
