@@ -12,26 +12,32 @@ import org.jspecify.annotations.Nullable;
  * @param above whether the number must be greater than {@code least}, which itself is too small
  * @param below whether it must be less than {@code most}
  * @param whole whether it counts something
+ * @param what it is and in which unit, for whoever slipped by one; empty where any number will do
  */
-record Amount(double least, boolean above, double most, boolean below, boolean whole)
+record Amount(double least, boolean above, double most, boolean below, boolean whole, String what)
         implements Leaf {
     /** No measurement has more digits; reading a million of them is only work. */
     private static final int LONGEST = 64;
 
     static Amount atLeast(double least, double most) {
-        return new Amount(least, false, most, false, false);
+        return new Amount(least, false, most, false, false, "");
     }
 
     static Amount above(double least, double most) {
-        return new Amount(least, true, most, false, false);
+        return new Amount(least, true, most, false, false, "");
     }
 
     static Amount count(int most) {
-        return new Amount(0, false, most, false, true);
+        return new Amount(0, false, most, false, true, "");
     }
 
     Amount butBelow() {
-        return new Amount(least, above, most, true, whole);
+        return new Amount(least, above, most, true, whole, what);
+    }
+
+    /** The same, said in words with its unit: "the width of a gutter in millimetres". */
+    Amount as(String words) {
+        return new Amount(least, above, most, below, whole, words);
     }
 
     @Override
@@ -65,6 +71,9 @@ record Amount(double least, boolean above, double most, boolean below, boolean w
 
     @Override
     public String expected() {
+        if (!what.isEmpty()) {
+            return what + ", " + plain(least) + " to " + plain(most);
+        }
         return (whole ? "a whole number " : "a number ")
                 + (above ? "above " : "of at least ")
                 + plain(least)

@@ -33,6 +33,7 @@ final class CrossChecks {
             checks.order(dates, "work_began", "work_ended");
         }
         job.items("runs").forEach(run -> checks.outletsHaveTheirOwnIds(run, job.items("way")));
+        RunChecks.check(job, problems);
         InstrumentChecks.check(job, problems);
         WayChecks.check(job, problems);
     }

@@ -69,7 +69,7 @@ final class JobShape {
                     "rainfall",
                     Job.Rainfall.class,
                     key("intensity_mm_h", Ranges.INTENSITY_MM_H),
-                    key("duration_min", Ranges.DURATION_MIN),
+                    key("duration_min", Ranges.RAIN_MIN),
                     key("aep_percent", Ranges.AEP_PERCENT).says("chance of it in any one year"),
                     key("source", Texts.LINE));
 
@@ -122,11 +122,12 @@ final class JobShape {
                     "profile",
                     Gutter.Profile.class,
                     word("shape", Words.PROFILE_SHAPES),
-                    key("width_mm", Ranges.SIZE_MM).says("across the top"),
-                    key("depth_mm", Ranges.SIZE_MM).says("from the sole to the lower lip"),
-                    key("sole_width_mm", Ranges.SIZE_MM).says("of a trapezoid"),
-                    key("back_height_mm", Ranges.SIZE_MM).says("from the sole to the back edge"),
-                    key("front_height_mm", Ranges.SIZE_MM).says("from the sole to the front bead"),
+                    key("width_mm", Ranges.WIDTH_MM).says("across the top"),
+                    key("depth_mm", Ranges.DEPTH_MM).says("from the sole to the lower lip"),
+                    key("sole_width_mm", Ranges.HEIGHT_MM).says("of a trapezoid"),
+                    key("back_height_mm", Ranges.HEIGHT_MM).says("from the sole to the back edge"),
+                    key("front_height_mm", Ranges.HEIGHT_MM)
+                            .says("from the sole to the front bead"),
                     list("points", POINT).says("from back to front, for a shape of points"));
 
     private static final Thing GUTTER =
@@ -141,7 +142,7 @@ final class JobShape {
                             .says("cross-section below the lowest edge that water spills over"),
                     said("bracket_capacity_n", "force", Ranges.FORCE_N)
                             .says("what one bracket carries"),
-                    key("thickness_mm", Ranges.SIZE_MM),
+                    key("thickness_mm", Ranges.THICKNESS_MM),
                     key("coating", Texts.LINE),
                     key("colour", Texts.LINE),
                     key("standard_marked", Texts.LINE).says("the standard marked on the part"));

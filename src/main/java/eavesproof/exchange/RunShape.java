@@ -33,7 +33,7 @@ final class RunShape {
                     Run.Reading.class,
                     STATION,
                     word("surface", Words.SURFACES),
-                    key("below_mm", Ranges.SIGNED_MM).says("how far below the datum of the set-up"),
+                    key("below_mm", Ranges.LEVEL_MM).says("how far below the datum of the set-up"),
                     ref("set_up", IdKind.SET_UP),
                     ref("measured_with", IdKind.INSTRUMENT),
                     key("tie", Texts.LINE)
@@ -45,7 +45,7 @@ final class RunShape {
                     "edge-reading",
                     Run.Reading.class,
                     STATION,
-                    key("below_mm", Ranges.SIGNED_MM).says("how far below the datum of the set-up"),
+                    key("below_mm", Ranges.LEVEL_MM).says("how far below the datum of the set-up"),
                     ref("set_up", IdKind.SET_UP),
                     ref("measured_with", IdKind.INSTRUMENT),
                     key("tie", Texts.LINE)
@@ -60,9 +60,8 @@ final class RunShape {
                     key("screws_fitted", Ranges.COUNT),
                     key("holes_provided", Ranges.COUNT),
                     word("screw_metal", Words.SCREW_METALS),
-                    key("screw_diameter_mm", Ranges.SIZE_MM),
-                    key("bite_mm", Ranges.DISTANCE_MM)
-                            .says("how deep the screws sit in sound timber"));
+                    key("screw_diameter_mm", Ranges.SCREW_MM),
+                    key("bite_mm", Ranges.BITE_MM).says("how deep the screws sit in sound timber"));
 
     private static final Thing FITTING =
             Thing.of(
@@ -71,8 +70,10 @@ final class RunShape {
                     id(IdKind.ON_RUN),
                     key("what", Texts.LINE),
                     STATION,
-                    key("screwed_to_fascia", YES_NO).says("if so it supports the gutter too"),
-                    key("gutter_slides", YES_NO).says("whether the gutter can move in it"));
+                    key("screwed_to_fascia", YES_NO).says("whether it is fixed to the building"),
+                    key("gutter_slides", YES_NO).says("whether the gutter can move in it"),
+                    key("carries_gutter", YES_NO)
+                            .says("whether the gutter lies in it; if so, and screwed, a support"));
 
     private static final Thing JOINT =
             Thing.of(
@@ -102,7 +103,7 @@ final class RunShape {
                     "cross-tilt",
                     Run.CrossTilt.class,
                     STATION,
-                    key("front_lower_mm", Ranges.SIGNED_MM)
+                    key("front_lower_mm", Ranges.TILT_MM)
                             .says("front bead minus back edge; positive where the front is lower"));
 
     private static final Thing FASCIA =
@@ -134,7 +135,7 @@ final class RunShape {
                     "straight",
                     Run.Straight.class,
                     id(IdKind.STRAIGHT),
-                    key("length_mm", Ranges.SIZE_MM),
+                    key("length_mm", Ranges.STRAIGHT_MM),
                     ref("measured_with", IdKind.INSTRUMENT)
                             .says("for its length and stations, if not with the job's"),
                     key("left_end", END).says("seen from outside"),
@@ -176,7 +177,8 @@ final class RunShape {
                     ref("gutter", IdKind.GUTTER),
                     list("straights", STRAIGHT).says("from left to right, seen from outside"),
                     key("fitted", FITTED),
-                    key("eaves_section", EAVES_SECTION));
+                    key("eaves_section", EAVES_SECTION),
+                    word("held", Words.GUTTER_HELD).says("by its brackets"));
 
     private RunShape() {}
 }

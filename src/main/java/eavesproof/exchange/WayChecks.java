@@ -27,6 +27,7 @@ final class WayChecks {
         }
         way.forEach(checks::leadsToNoOutlet);
         checks.runsInNoCircle();
+        HeightChecks.check(job, problems);
     }
 
     private void leadsToNoOutlet(Found part) {

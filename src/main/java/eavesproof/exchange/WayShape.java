@@ -24,9 +24,9 @@ final class WayShape {
     private static final Field BELOW_DATUM =
             key("below_datum_mm", Ranges.SIGNED_MM).says("below the one datum of the way");
     private static final Field MEASURED_WITH = ref("measured_with", IdKind.INSTRUMENT);
-    private static final Field LENGTH = key("length_mm", Ranges.SIZE_MM).says("on plan");
+    private static final Field LENGTH = key("length_mm", Ranges.ON_PLAN_MM).says("on plan");
     private static final Field DROP = key("drop_mm", Ranges.SIGNED_MM).says("negative if it rises");
-    private static final Field SIZE = key("size_mm", Ranges.SIZE_MM).says("inside diameter");
+    private static final Field SIZE = key("size_mm", Ranges.PIPE_MM).says("inside diameter");
     private static final Field ANGLE = key("junction_angle_deg", Ranges.ANGLE_DEG);
     private static final Field NEW_OR_EXISTING = word("new_or_existing", Words.NEW_OR_EXISTING);
 
@@ -39,7 +39,7 @@ final class WayShape {
                     BELOW_DATUM,
                     ref("on", IdKind.STRAIGHT),
                     key("station_mm", Ranges.DISTANCE_MM).says("of its centre"),
-                    key("body_mm", Ranges.SIZE_MM).says("length of its body along the gutter"),
+                    key("body_mm", Ranges.BODY_MM).says("length of its body along the gutter"),
                     word("hold", Words.OUTLET_HOLDS),
                     said("cemented_to_gutter", "yes-or-no", YES_NO),
                     said("set_for_temperature", "yes-or-no", YES_NO)
@@ -89,7 +89,7 @@ final class WayShape {
             Thing.of(
                     "offset",
                     WayPart.Offset.class,
-                    key("length_mm", Ranges.SIZE_MM),
+                    key("length_mm", Ranges.ON_PLAN_MM),
                     key("angle_deg", Ranges.ANGLE_DEG).says("from the horizontal"));
 
     private static final Thing DOWNPIPE =
@@ -100,8 +100,8 @@ final class WayShape {
                     TO,
                     BELOW_DATUM,
                     SIZE,
-                    key("width_mm", Ranges.SIZE_MM).says("inside, of a rectangular one"),
-                    key("depth_mm", Ranges.SIZE_MM).says("inside, of a rectangular one"),
+                    key("width_mm", Ranges.PIPE_MM).says("inside, of a rectangular one"),
+                    key("depth_mm", Ranges.PIPE_MM).says("inside, of a rectangular one"),
                     key("material", Texts.LINE),
                     NEW_OR_EXISTING,
                     ALSO_CARRIES,
@@ -134,10 +134,10 @@ final class WayShape {
                     id(IdKind.WAY_PART),
                     ref("to", IdKind.WAY_PART).says("where its overflow goes"),
                     BELOW_DATUM,
-                    key("inlet_size_mm", Ranges.SIZE_MM),
+                    key("inlet_size_mm", Ranges.PIPE_MM),
                     key("screened", YES_NO),
                     key("first_flush_l", Ranges.VOLUME_L),
-                    key("overflow_size_mm", Ranges.SIZE_MM),
+                    key("overflow_size_mm", Ranges.PIPE_MM),
                     key("drinking_water", YES_NO));
 
     private static final Thing DISCHARGE =

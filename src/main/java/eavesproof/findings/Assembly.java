@@ -174,8 +174,10 @@ public final class Assembly {
     private static List<String> assumed(Requirement requirement) {
         List<String> result = new ArrayList<>();
         for (Answer.Known known : requirement.relied()) {
-            if (known.provenance().isAssumed()) {
-                String by = known.provenance().by().map(who -> ", by " + who).orElse("");
+            if (known.provenance().isAssumed() || known.provenance().isUnsaid()) {
+                String by =
+                        (known.provenance().isUnsaid() ? ", nobody says how that is known" : "")
+                                + known.provenance().by().map(who -> ", by " + who).orElse("");
                 String run = known.place().key("run").map(id -> " (run " + id + ")").orElse("");
                 result.add(known.kind().title() + ": " + known.measure().text() + run + by);
             }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param gutter the id of its {@link Gutter}
  * @param straights from left to right; the right end of one meets the left end of the next
+ * @param held one of {@link Words#GUTTER_HELD}
  */
 public record Run(
         String id,
@@ -15,7 +16,8 @@ public record Run(
         @Nullable String gutter,
         @Nullable List<Straight> straights,
         @Nullable Fitted fitted,
-        @Nullable EavesSection eavesSection) {
+        @Nullable EavesSection eavesSection,
+        @Nullable String held) {
 
     /**
      * The gutter's own temperature when it was fitted.
@@ -91,15 +93,17 @@ public record Run(
     /**
      * A fitting on the gutter other than a joint or an outlet.
      *
-     * @param screwedToFascia yes if it is fixed to the building, and so supports the gutter too
+     * @param screwedToFascia yes if it is fixed to the building
      * @param gutterSlides yes if the gutter can move in it
+     * @param carriesGutter yes if the gutter lies in it
      */
     public record Fitting(
             String id,
             @Nullable String what,
             @Nullable Double stationMm,
             @Nullable String screwedToFascia,
-            @Nullable String gutterSlides) {}
+            @Nullable String gutterSlides,
+            @Nullable String carriesGutter) {}
 
     /**
      * @param kind one of {@link Words#JOINT_KINDS}

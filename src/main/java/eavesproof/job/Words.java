@@ -61,6 +61,8 @@ public final class Words {
                     OTHER);
     public static final List<String> JOINTINGS =
             List.of("cemented", "gasket", "sealed and riveted", "soldered", "seamless");
+    public static final List<String> GUTTER_HELD =
+            List.of("slides in its brackets", "fixed through");
     public static final String HALF_ROUND = "half-round";
     public static final List<String> PROFILE_SHAPES =
             List.of(HALF_ROUND, "rectangular", "trapezoid", "points");

@@ -65,7 +65,10 @@ final class Alongside {
                 screwed(fitting.screwedToFascia()),
                 fitting.gutterSlides() == null
                         ? null
-                        : "gutter slides in it: " + fitting.gutterSlides());
+                        : "gutter slides in it: " + fitting.gutterSlides(),
+                fitting.carriesGutter() == null
+                        ? null
+                        : "carries the gutter: " + fitting.carriesGutter());
     }
 
     private static String text(Run.KeepClear zone) {

@@ -27,15 +27,22 @@ final class NewBracket {
         Bracket model =
                 Parts.straight(job, straight).map(Straight::brackets).stream()
                         .flatMap(List::stream)
-                        .filter(it -> it.holesProvided() != null && it.holesProvided() > 0)
+                        .filter(it -> screws(it) > 0)
                         .findFirst()
                         .orElse(new Bracket("", null, SCREWS, SCREWS, null, null, null));
-        Bracket screwed = Edits.with(model, "screwsFitted", model.holesProvided());
+        Bracket screwed = Edits.with(model, "screwsFitted", screws(model));
         Bracket metal =
                 Edits.with(
                         screwed,
                         "screwMetal",
                         here.word(Facts.ScrewMetal.class, run).orElse(model.screwMetal()));
         return Edits.with(Edits.with(metal, "stationMm", stationMm), "id", Parts.newId(job));
+    }
+
+    /** One in every hole; as many as are in where the holes were not counted. */
+    private static int screws(Bracket model) {
+        Integer holes = model.holesProvided();
+        Integer fitted = model.screwsFitted();
+        return holes != null ? holes : fitted == null ? 0 : fitted;
     }
 }

@@ -20,13 +20,17 @@ record Support(String id, double stationMm, boolean isBracket) {
     static List<Support> of(Job job, Straight straight) {
         List<Support> all = new ArrayList<>();
         for (Bracket bracket : Parts.of(straight.brackets())) {
-            add(all, bracket.id(), bracket.stationMm(), true);
+            Integer screws = bracket.screwsFitted();
+            if (screws != null && screws > 0) {
+                add(all, bracket.id(), bracket.stationMm(), true);
+            }
         }
         Parts.of(straight.joints()).stream()
                 .filter(it -> Words.YES.equals(it.screwedToFascia()))
                 .forEach(it -> add(all, it.id(), it.stationMm(), false));
         Parts.of(straight.fittings()).stream()
                 .filter(it -> Words.YES.equals(it.screwedToFascia()))
+                .filter(it -> Words.YES.equals(it.carriesGutter()))
                 .forEach(it -> add(all, it.id(), it.stationMm(), false));
         Parts.outletsOn(job, straight.id()).stream()
                 .filter(it -> Words.YES.equals(it.screwedToFascia()))

@@ -134,11 +134,25 @@ final class BracketLoads {
             Found<Spot> end = trough.rightEnd(index);
             for (Bracket bracket : brackets) {
                 String name = "bracket " + bracket.id();
+                Integer screws = bracket.screwsFitted();
+                if (screws == null) {
+                    gap(Brackets.screwsNotRecorded(bracket), trough.id(), bracket.id());
+                    continue;
+                } else if (screws == 0) {
+                    none(name + " has no screw, so that nothing can hang on it", bracket.id());
+                    continue;
+                }
                 trough.spot(index, bracket.id(), name, bracket.stationMm())
                         .then(at -> borne(holds, supports, at, end).map(mm -> new Borne(at, mm)))
                         .either(this::loads, why -> gap(why, trough.id(), bracket.id()));
             }
         }
+    }
+
+    private void none(String why, String bracket) {
+        answers.none(Facts.BracketShare.class, why, trough.id(), bracket);
+        answers.none(Facts.BracketLoad.class, why, trough.id(), bracket);
+        answers.none(Facts.BracketSnowLoad.class, why, trough.id(), bracket);
     }
 
     private void gap(String why, String... ids) {

@@ -9,7 +9,9 @@ import eavesproof.quantity.Unit;
 import eavesproof.survey.Trough.Spot;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** How each bracket is fixed. */
 final class Brackets {
@@ -49,6 +51,51 @@ final class Brackets {
         return Found.of(spots);
     }
 
+    /**
+     * The outermost of those that hold: a bracket without a screw is only hung there, and one of
+     * which nobody counted them may be.
+     */
+    static Found<Spot> outermost(Trough trough, int index, boolean left) {
+        Straight straight = trough.straight(index);
+        Map<String, Bracket> byId = new HashMap<>();
+        List<Bracket> all = straight.brackets();
+        (all == null ? List.<Bracket>of() : all).forEach(it -> byId.put(it.id(), it));
+        return sorted(trough, index)
+                .then(
+                        spots -> {
+                            List<Spot> inwards = new ArrayList<>(spots);
+                            if (!left) {
+                                Collections.reverse(inwards);
+                            }
+                            for (Spot spot : inwards) {
+                                Bracket bracket = byId.get(spot.id());
+                                Integer screws = bracket == null ? null : bracket.screwsFitted();
+                                if (bracket != null && screws == null) {
+                                    return Found.missing(screwsNotRecorded(bracket));
+                                } else if (screws != null && screws > 0) {
+                                    return Found.of(spot);
+                                }
+                            }
+                            return Found.missing(noneScrewed(straight));
+                        });
+    }
+
+    /** Whether it is known that no bracket of a straight is screwed on. */
+    static boolean noneHolds(Straight straight) {
+        List<Bracket> all = straight.brackets();
+        return all != null
+                && all.stream().allMatch(it -> it.screwsFitted() != null && it.screwsFitted() == 0);
+    }
+
+    static String screwsNotRecorded(Bracket bracket) {
+        return "the screws of bracket " + bracket.id() + " are not recorded";
+    }
+
+    static String noneScrewed(Straight straight) {
+        List<Bracket> all = straight.brackets();
+        return none(straight) + (all == null || all.isEmpty() ? "" : " that is screwed on");
+    }
+
     static String none(Straight straight) {
         return "straight " + straight.id() + " has no bracket";
     }
@@ -86,10 +133,7 @@ final class Brackets {
                 Found.orElse(
                         bracket.holesProvided(),
                         "the holes of bracket " + id + " are not recorded");
-        Found<Integer> screws =
-                Found.orElse(
-                        bracket.screwsFitted(),
-                        "the screws of bracket " + id + " are not recorded");
+        Found<Integer> screws = Found.orElse(bracket.screwsFitted(), screwsNotRecorded(bracket));
         holes.either(
                 count -> holes(id, count, here),
                 why -> here.gap(Facts.BracketHoles.class, why, run, id));

@@ -22,6 +22,7 @@ final class Circumstances {
                     Facts.Jointing.class,
                     Facts.GutterShape.class,
                     Facts.GutterWidth.class,
+                    Facts.GutterHeld.class,
                     Facts.SnowArea.class,
                     Facts.HeavyRain.class,
                     Facts.PlaceRain.class,
@@ -45,6 +46,12 @@ final class Circumstances {
             answers.gap(Facts.GutterShape.class, why, run.id());
             answers.gap(Facts.GutterWidth.class, why, run.id());
         }
+        answers.word(
+                Facts.GutterHeld.class,
+                run.held(),
+                word -> new Facts.GutterHeld(run.id(), word),
+                "whether run " + run.id() + " slides in its brackets or is fixed through",
+                run.id());
         place(run.id(), job.circumstances(), answers);
         RainOfPlace.answer(job, run.id(), basis, answers);
         Eaves.answer(run, instruments, answers);
@@ -143,17 +150,29 @@ final class Circumstances {
             String run, Job.@Nullable Circumstances circumstances, Answers answers) {
         Said<String> snow = circumstances == null ? Said.nothing() : circumstances.snowLies();
         Said<String> rain = circumstances == null ? Said.nothing() : circumstances.heavyRain();
-        answers.said(
-                Facts.SnowArea.class,
-                snow,
-                word -> new Facts.SnowArea(run, word),
-                "whether snow lies at the site",
-                run);
+        Said<Double> ground =
+                circumstances == null ? Said.nothing() : circumstances.groundSnowKnM2();
+        snow(run, snow, ground, answers);
         answers.said(
                 Facts.HeavyRain.class,
                 rain,
                 word -> new Facts.HeavyRain(run, word),
                 "whether the site has heavy rain",
                 run);
+    }
+
+    /** Where no snow is said to lie and a load of it is recorded, the worse of the two counts. */
+    private static void snow(String run, Said<String> lies, Said<Double> ground, Answers answers) {
+        String what = "whether snow lies at the site";
+        Said<String> said = lies;
+        Double load = ground.is();
+        if (Words.NO.equals(lies.is()) && load != null && load > 0) {
+            said = new Said<>(Words.YES, ground.how(), ground.by(), ground.reference());
+            what +=
+                    " (recorded as no, and with a ground snow of "
+                            + Answers.text(load, Unit.KN_PER_M2)
+                            + ": the worse counts)";
+        }
+        answers.said(Facts.SnowArea.class, said, word -> new Facts.SnowArea(run, word), what, run);
     }
 }

@@ -26,6 +26,8 @@ public final class Facts {
 
     public record GutterWidth(String run, double widthMm) implements Fact {}
 
+    public record GutterHeld(String run, String named) implements Fact {}
+
     public record SnowArea(String run, String said) implements Fact {}
 
     public record HeavyRain(String run, String said) implements Fact {}
@@ -125,6 +127,8 @@ public final class Facts {
     public record OutletCemented(String run, String outlet, String said) implements Fact {}
 
     // joints
+
+    public record TestDrips(String run, String test, String said) implements Fact {}
 
     public record JointsInZone(String run, String zone, double count) implements Fact {}
 

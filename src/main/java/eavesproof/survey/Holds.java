@@ -10,8 +10,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What holds a straight up: its brackets, and every joint, fitting and outlet that is screwed to
- * the fascia.
+ * What holds a straight up: its brackets that have a screw, and every joint, outlet and fitting
+ * that carries it and is screwed to the fascia.
  */
 final class Holds {
     private final Marks marks;
@@ -38,7 +38,12 @@ final class Holds {
             return;
         }
         for (Bracket bracket : brackets) {
-            marks.add(bracket.id(), "bracket " + bracket.id(), bracket.stationMm());
+            Integer screws = bracket.screwsFitted();
+            if (screws == null) {
+                marks.addPerhaps(bracket.stationMm(), Brackets.screwsNotRecorded(bracket));
+            } else if (screws > 0) {
+                marks.add(bracket.id(), "bracket " + bracket.id(), bracket.stationMm());
+            }
         }
     }
 
@@ -60,7 +65,22 @@ final class Holds {
             return;
         }
         for (Fitting fitting : fittings) {
+            fitting(fitting);
+        }
+    }
+
+    /** What is screwed on may be a weir or a guard: only what the gutter lies in holds it up. */
+    private void fitting(Fitting fitting) {
+        String name = "fitting " + fitting.id();
+        String carries = fitting.carriesGutter();
+        if (Words.NO.equals(carries) || Words.NO.equals(fitting.screwedToFascia())) {
+            return;
+        }
+        if (Words.YES.equals(carries)) {
             screwed(fitting.id(), "fitting ", fitting.stationMm(), fitting.screwedToFascia());
+        } else {
+            String why = "whether " + name + " carries the gutter is not recorded";
+            marks.addPerhaps(fitting.stationMm(), why);
         }
     }
 

@@ -89,8 +89,7 @@ final class Instruments {
         Instrument instrument = known.value();
         Double step = step(instrument);
         if (step == null) {
-            return Uncertain.unstated(
-                    mm, "what kind of instrument " + instrument.id() + " is is not recorded");
+            return Uncertain.unstated(mm, noKind(instrument));
         }
         double halfWidth = halfWidthMm(instrument, Math.abs(mm));
         if (halfWidth < 0) {
@@ -99,6 +98,10 @@ final class Instruments {
         }
         return Uncertain.of(mm, source, halfWidth / SQRT_3)
                 .plus(Uncertain.of(0, source + ", smallest step", step / SQRT_12));
+    }
+
+    private static String noKind(Instrument instrument) {
+        return "what kind of instrument " + instrument.id() + " is is not recorded";
     }
 
     /** What can be read at best; null where nobody can tell, for want of its kind. */
@@ -125,6 +128,9 @@ final class Instruments {
         Found<Instrument> found = instrument(setUp.instrument(), "set-up " + setUpId);
         if (!(found instanceof Found.Value<Instrument> known)) {
             return Uncertain.unstated(0, ((Found.Missing<Instrument>) found).why());
+        }
+        if (step(known.value()) == null) {
+            return Uncertain.unstated(0, noKind(known.value()));
         }
         Double perM = known.value().accuracyMmPerM();
         Double each = known.value().accuracyMm();

@@ -144,7 +144,9 @@ final class Ponds {
                         Unit.COUNT,
                         "places, at most "
                                 + Decimals.with(profile.widestMm(), Unit.MM)
-                                + " apart"));
+                                + " apart; the last "
+                                + Decimals.with(unreadMm(read, profile), Unit.MM)
+                                + " to the high end were not read"));
         String sill = dip.holdsWater() ? "sill, " : "nearer to the outlet, ";
         String low = dip.holdsWater() ? "lowest place behind it, " : "next, ";
         workings.add(below(sill, dip.sill()));
@@ -161,6 +163,11 @@ final class Ponds {
                             "none",
                             "no reading lies lower than one nearer to the outlet"));
         }
+    }
+
+    private static double unreadMm(ReachLevels read, SoleProfile profile) {
+        List<Point> points = profile.points();
+        return Math.max(0, read.endMm() - points.get(points.size() - 1).toOutletMm());
     }
 
     private static Working below(String which, Point point) {

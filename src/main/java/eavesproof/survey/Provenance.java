@@ -28,6 +28,11 @@ public record Provenance(String how, Optional<String> by, Optional<String> refer
         return how.equals("assumed");
     }
 
+    /** Whether it was asked who says so, and nobody answered. */
+    public boolean isUnsaid() {
+        return how.equals(NOT_SAID);
+    }
+
     /** As people read it: "told by J. Smith, letter of 3 May". */
     public String text() {
         String known = how.equals(NOT_SAID) ? "how it is known is not said" : how;

@@ -93,6 +93,7 @@ public final class Surveyor {
         Reaches.answer(trough, WaterTests.of(job, trough), answers);
         Movement.answer(trough, basis, answers);
         Zones.answer(trough, answers);
+        Drips.answer(job, trough, answers);
         WayOfWater.answer(trough, answers);
         waters.answer(trough, answers);
     }

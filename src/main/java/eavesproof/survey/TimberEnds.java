@@ -11,8 +11,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How far the first and the last bracket of a straight are from the ends of the timber that carries
- * it: the difference of their stations. At a corner the timber goes on, so there is no such end.
+ * How far the first and the last bracket of a straight that is screwed on are from the ends of the
+ * timber that carries it: the difference of their stations. At a corner the timber goes on, so
+ * there is no such end.
  */
 final class TimberEnds {
     private final Trough trough;
@@ -30,25 +31,22 @@ final class TimberEnds {
     static void answer(Trough trough, Answers answers) {
         for (int i = 0; i < trough.straights().size(); i++) {
             TimberEnds of = new TimberEnds(trough, i, answers);
-            Found<List<Spot>> brackets = Brackets.sorted(trough, i);
-            of.end(Trough.leftEndOf(of.straight), of.straight.leftEnd(), brackets, true);
-            of.end(Trough.rightEndOf(of.straight), of.straight.rightEnd(), brackets, false);
+            of.end(Trough.leftEndOf(of.straight), of.straight.leftEnd(), true);
+            of.end(Trough.rightEndOf(of.straight), of.straight.rightEnd(), false);
         }
     }
 
-    private void end(
-            String gutterEnd, @Nullable End end, Found<List<Spot>> brackets, boolean left) {
+    private void end(String gutterEnd, @Nullable End end, boolean left) {
         Optional<String> kind = Trough.endKind(end);
         boolean corner = kind.filter(Words.CORNER::equals).isPresent();
-        boolean noBracket =
-                brackets instanceof Found.Value<List<Spot>> all && all.value().isEmpty();
+        boolean noBracket = Brackets.noneHolds(straight);
         if (kind.isEmpty()) {
             gap(gutterEnd, "the kind of end " + gutterEnd + " is not recorded");
         } else if (corner || noBracket) {
-            String why = corner ? gutterEnd + " is a corner" : Brackets.none(straight);
+            String why = corner ? gutterEnd + " is a corner" : Brackets.noneScrewed(straight);
             answers.none(Facts.TimberEndBracket.class, why, trough.id(), gutterEnd);
         } else {
-            Found<Spot> bracket = brackets.map(all -> all.get(left ? 0 : all.size() - 1));
+            Found<Spot> bracket = Brackets.outermost(trough, index, left);
             Found.both(timber(left), bracket, (timber, nearest) -> List.of(timber, nearest))
                     .either(
                             two -> known(gutterEnd, two.get(0), two.get(1)),

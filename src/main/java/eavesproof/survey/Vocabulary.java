@@ -63,6 +63,10 @@ public final class Vocabulary {
                                 Facts.GutterWidth.class,
                                 Unit.MM,
                                 "the width of the gutter across its top"),
+                        word(
+                                Facts.GutterHeld.class,
+                                Words.GUTTER_HELD,
+                                "whether the gutter of a run slides in its brackets or is fixed through"),
                         word(Facts.SnowArea.class, YES_NO, "whether snow lies at the site"),
                         word(Facts.HeavyRain.class, YES_NO, "whether the site has heavy rain"),
                         number(
@@ -219,6 +223,10 @@ public final class Vocabulary {
                                 Facts.OutletCemented.class,
                                 YES_NO,
                                 "whether an outlet is cemented to the gutter"),
+                        word(
+                                Facts.TestDrips.class,
+                                YES_NO,
+                                "whether the gutter dripped in a test with water"),
                         number(
                                 Facts.JointsInZone.class,
                                 Unit.COUNT,

@@ -14,6 +14,14 @@ final class WaterTests {
     /** Our choice: water that stands 1 mm deep is seen. */
     private static final double SEEN_MM = 1;
 
+    /**
+     * Our choice: twice what fills a gutter 100 mm wide 10 mm deep, deeper than any pond that is
+     * let pass. With less than that a hollow may have stayed dry.
+     */
+    private static final double LITRES_PER_M = 2;
+
+    private static final double MM_PER_M = 1000;
+
     private static final double SQRT_3 = StrictMath.sqrt(3);
 
     /** The one kind of test in which the water runs the whole length of a reach. */
@@ -62,13 +70,30 @@ final class WaterTests {
 
     /**
      * The test that shows what stands in a reach without any reading: one with a hose at the high
-     * end, of a run that has no other reach.
+     * end, of a run that has no other reach, with water enough, that was seen to come out.
      */
     Optional<String> ranThrough() {
-        return tests.stream()
-                .filter(it -> it.run() != null && FROM_THE_HIGH_END.equals(it.kind()))
-                .map(WaterTests::text)
-                .findFirst();
+        Found<Uncertain> length =
+                trough.rightEnd(trough.straights().size() - 1)
+                        .then(end -> trough.distance(trough.leftEnd(0), end));
+        return length instanceof Found.Value<Uncertain> mm
+                ? tests.stream()
+                        .filter(it -> it.run() != null && FROM_THE_HIGH_END.equals(it.kind()))
+                        .filter(it -> filled(it, mm.value().value()) && arrived(it))
+                        .map(WaterTests::text)
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private static boolean filled(WaterTest test, double lengthMm) {
+        Double litres = test.litres();
+        return litres != null && litres >= LITRES_PER_M * lengthMm / MM_PER_M;
+    }
+
+    /** Whether somebody saw the water come out of the gutter, at the outlet or farther down. */
+    private boolean arrived(WaterTest test) {
+        return trough.way().from(trough.outlets()).parts().stream()
+                .anyMatch(part -> part.id().equals(test.seenAt()));
     }
 
     /** All tests after which it was recorded what stood. */

@@ -97,6 +97,19 @@ final class Way {
         return Optional.ofNullable(to == null ? null : parts.get(to));
     }
 
+    /** Parts of a kind to which no outlet leads. What comes to them is not recorded. */
+    <P extends WayPart> List<P> unreached(Class<P> kind) {
+        Set<String> reached = new HashSet<>();
+        List<WayPart> starts =
+                parts.values().stream().filter(WayPart.Outlet.class::isInstance).toList();
+        from(starts).parts().forEach(part -> reached.add(part.id()));
+        return parts.values().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(part -> !reached.contains(part.id()))
+                .toList();
+    }
+
     /** By the id of each part, those that lead to it. */
     Map<String, List<WayPart>> feeders() {
         Map<String, List<WayPart>> feeders = new LinkedHashMap<>();

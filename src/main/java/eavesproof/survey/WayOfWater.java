@@ -43,6 +43,22 @@ final class WayOfWater {
             beyond.forEach(why -> answers.gap(kind, why, trough.id()));
         }
         of.each(course, beyond.isEmpty());
+        of.unreached(trough.way());
+    }
+
+    /** Somebody recorded it for this job, so that some water was to come to it. */
+    private void unreached(Way way) {
+        for (Branch branch : way.unreached(Branch.class)) {
+            answers.gap(Facts.BranchFall.class, nothing(branch.id()), run, branch.id());
+        }
+        for (Discharge discharge : way.unreached(Discharge.class)) {
+            Discharges.KINDS.forEach(
+                    kind -> answers.gap(kind, nothing(discharge.id()), run, discharge.id()));
+        }
+    }
+
+    private static String nothing(String part) {
+        return "no outlet is recorded to lead to " + part;
     }
 
     /**

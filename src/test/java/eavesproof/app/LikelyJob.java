@@ -139,7 +139,7 @@ final class LikelyJob {
         double area = (first + second) / 1000 * (once() ? 9 : 1.5);
         catchments.add(new Job.Catchment("c" + r, id, area, 20.0, "steel", List.of(), null));
         Run.Fitted fitted = new Run.Fitted(once() ? -15.0 : 18.0, "shade", "2026-05-04");
-        return new Run(id, null, "g", straights, fitted, null);
+        return new Run(id, null, "g", straights, fitted, null, null);
     }
 
     private Straight straight(
@@ -184,10 +184,12 @@ final class LikelyJob {
     }
 
     private void outlet(String on, double station) {
+        String branch = "p" + on;
+        boolean straightDown = !once();
         way.add(
                 new WayPart.Outlet(
                         "o" + on,
-                        once() ? "p" + on : "x",
+                        straightDown ? "x" : branch,
                         null,
                         on,
                         station,
@@ -201,9 +203,10 @@ final class LikelyJob {
                         "tapered",
                         0.0,
                         "no"));
-        way.add(
-                new WayPart.Branch(
-                        "p" + on, "x", null, 1200.0, once() ? -3.0 : 20.0, 76.0, null, "laser"));
+        double drop = once() ? -3.0 : 20.0;
+        if (!straightDown) {
+            way.add(new WayPart.Branch(branch, "x", null, 1200.0, drop, 76.0, null, "laser"));
+        }
     }
 
     private List<Joint> joints(String id, double length, double outlet) {

@@ -24,6 +24,11 @@ class NoWrongPassInRainTest {
         return EditedRecord.ofSample("verandah-pvc");
     }
 
+    /** A height of the downpipe would contradict another drop of the branch above it. */
+    private static EditedRecord withoutHeight() {
+        return verandah().without("/way/2/below_datum_mm");
+    }
+
     private static Findings check(EditedRecord record) {
         return RULES.check(record.bytes());
     }
@@ -99,7 +104,7 @@ class NoWrongPassInRainTest {
                 "/runs/0/eaves_section/front_bead_below_fascia_top_mm | 10 | spilled water falls outside"
             })
     void whatIsMadeWorseDoesNotComply(String pointer, String json, String rule) {
-        Findings findings = check(verandah().with(pointer, json));
+        Findings findings = check(withoutHeight().with(pointer, json));
         assertEquals(DOES_NOT_COMPLY, findings.outcome());
         assertTrue(
                 rules(findings, Verdict.DOES_NOT_COMPLY).contains(rule),
@@ -113,13 +118,13 @@ class NoWrongPassInRainTest {
             value = {
                 "/way/0/size_mm | 300 | is wider than its gutter",
                 "/gutters/g/profile/depth_mm | 20 | not half as deep as wide",
-                "/runs/0/straights/0/readings/2/below_mm | 900000 | steeper than 1 in 10",
+                "/runs/0/straights/0/readings/2/below_mm | 290 | steeper than 1 in 10",
                 "/catchments/0/inflow | {\"kind\": \"valley\", \"on\": \"a1\"} | arrives is not recorded",
                 "/way/2/size_mm | 20 | outside 50 to 300",
                 "/way/1/drop_mm | -5 | which needs a fall"
             })
     void whatMakesNoSenseIsSaid(String pointer, String json, String why) {
-        Findings findings = check(verandah().with(pointer, json));
+        Findings findings = check(withoutHeight().with(pointer, json));
         assertTrue(findings.outcome() != COMPLIES);
         String reasons =
                 findings.of(Verdict.NOT_RECORDED).stream()

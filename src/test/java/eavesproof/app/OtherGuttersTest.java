@@ -77,7 +77,10 @@ class OtherGuttersTest {
                 at(snow, spacing(601), "bracket centres in metal where snow lies"));
     }
 
-    /** The same, 5.4.2.2: 25 m of steel, 12 m of copper or aluminium, free to slide. */
+    /**
+     * The same, 5.4.2.2: 25 m of steel, 12 m of copper or aluminium, free to slide; 12 m of steel
+     * that is fixed through.
+     */
     @Test
     void eachMetalHasItsLengthBetweenBreaks() {
         assertLengthBetweenBreaks("copper", "copper", 12_000);
@@ -91,8 +94,19 @@ class OtherGuttersTest {
         String rule = "length between breaks in " + name;
         Facts.Fact enough = new Facts.FreeLength("a", "a1.left", "a1.right", mm);
         Facts.Fact more = new Facts.FreeLength("a", "a1.left", "a1.right", mm + 1);
-        assertEquals(COMPLIES, at(metal(material, 150), enough, rule));
-        assertEquals(DOES_NOT_COMPLY, at(metal(material, 150), more, rule));
+        Facts.Fact slides = new Facts.GutterHeld("a", "slides in its brackets");
+        assertEquals(COMPLIES, at(metal(material, 150).with(slides), enough, rule));
+        assertEquals(DOES_NOT_COMPLY, at(metal(material, 150).with(slides), more, rule));
+    }
+
+    @Test
+    void steelThatIsFixedThroughHas12MBetweenBreaks() {
+        Facts.Fact enough = new Facts.FreeLength("a", "a1.left", "a1.right", 12_000);
+        Facts.Fact more = new Facts.FreeLength("a", "a1.left", "a1.right", 12_001);
+        Facts.Fact through = new Facts.GutterHeld("a", "fixed through");
+        String rule = "length between breaks in steel fixed through";
+        assertEquals(COMPLIES, at(metal("steel", 150).with(through), enough, rule));
+        assertEquals(DOES_NOT_COMPLY, at(metal("steel", 150).with(through), more, rule));
     }
 
     /**

@@ -2,8 +2,10 @@ package eavesproof.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eavesproof.exchange.JobFile;
 import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
+import eavesproof.job.Job;
 import eavesproof.judge.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -85,15 +87,27 @@ class SamplesTest {
         assertEquals(List.of(), shed.uncovered());
     }
 
+    @Test
+    void theStoryHoldsOnlyAsLongAsSomebodySaysIt() throws Exception {
+        Job verandah = JobFile.read(Files.readAllBytes(Path.of("samples", "verandah-pvc.json")));
+        assertEquals(List.of(), RULES.check(verandah).restsOnAssumed());
+        Job nobody = RecordTree.without(verandah, List.of("circumstances", "snowLies", "how"));
+        assertEquals(
+                List.of("snow area: no (run a), nobody says how that is known, by Moana Ferreby"),
+                RULES.check(nobody).restsOnAssumed());
+    }
+
     /**
-     * With the left end unread neither the fall nor standing water is known; nobody looked at the
-     * timber, at what brackets carry, or at the room that the gutter has to grow.
+     * With the left end unread neither the fall nor standing water is known; with the screws of two
+     * brackets uncounted neither are the centres beside them; nobody looked at the timber, at what
+     * brackets carry, or at the room that the gutter has to grow.
      */
     @Test
     void theLeanToLacksWhatItsStoryTells() throws IOException {
         Findings leanTo = check("lean-to-not-recorded");
         assertEquals(
                 Set.of(
+                        "bracket centres",
                         "bracket centres where rain is heavy",
                         "brackets carry a full gutter",
                         "discharge approved",
@@ -113,6 +127,7 @@ class SamplesTest {
                         "sound timber behind a bracket",
                         "spilled water falls outside",
                         "standing water in PVC-U",
+                        "two supports to a straight",
                         "who approved the discharge"),
                 rules(leanTo, Verdict.NOT_RECORDED));
         assertEquals(List.of(), leanTo.of(Verdict.TOO_CLOSE));

@@ -125,7 +125,7 @@ final class Straights {
                             null,
                             null,
                             chance.nextBoolean() ? "yes" : null));
-            fittings.add(new Run.Fitting("f" + i, "piece", at(chance, length), "yes", null));
+            fittings.add(new Run.Fitting("f" + i, "piece", at(chance, length), "yes", null, "yes"));
             outlets.add(outlet("o" + i, at(chance, length), chance.nextBoolean() ? 160.0 : null));
             double from = at(chance, length);
             zones.add(new Run.KeepClear("z" + i, "above a door", from, from + chance.nextInt(900)));

@@ -55,6 +55,16 @@ class CrossChecksTest {
             job      | "tests": [{"id": "t", "stood": [{"on": "a1", "to_mm": 5001}]}]      | /tests/0/stood/0/to_mm
             job      | "tests": [{"id": "t", "stood": [{"from_mm": 2, "to_mm": 1}]}]       | /tests/0/stood/0/from_mm
             job      | "tests": [{"id": "t", "seen_at": "gully"}]                          | /tests/0/seen_at
+            straight | "left_end": {"kind": "corner"}                                      | /runs/0/straights/0/left_end/kind
+            straight | "right_end": {"kind": "corner"}                                     | /runs/0/straights/0/right_end/kind
+            straight | "keep_clear": [{"id": "k", "from_mm": 2.55, "to_mm": 3.45}]         | /runs/0/straights/0/keep_clear/0
+            straight | "readings": [{"station_mm": 0, "surface": "sole", "set_up": "s1", "below_mm": 4}, {"station_mm": 1000, "surface": "sole", "set_up": "s1", "below_mm": 412}] | /runs/0/straights/0/readings/1/below_mm
+            way      | {"id": "d", "kind": "drain", "length_mm": 1000, "drop_mm": 1001}    | /way/0/drop_mm
+            way      | {"id": "d", "kind": "branch", "length_mm": 100, "drop_mm": 301}     | /way/0/drop_mm
+            way      | {"id": "o", "kind": "outlet", "to": "d", "below_datum_mm": 500}, {"id": "d", "kind": "downpipe", "below_datum_mm": 400} | /way/1/below_datum_mm
+            way      | {"id": "b", "kind": "branch", "to": "d", "below_datum_mm": 500, "drop_mm": 60}, {"id": "d", "kind": "downpipe", "below_datum_mm": 700} | /way/1/below_datum_mm
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 0, "below_datum_mm": 500}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 5000, "below_datum_mm": 1100} | /way/1/below_datum_mm
+            job      | "catchments": [{"id": "c", "run": "a", "plan_area_m2": 0.3}]        | /catchments/0/plan_area_m2
             job      | "dates": {"work_began": "2026-03-11", "work_ended": "2026-03-10"}   | /dates/work_began
             """)
     void whatContradictsItselfIsRefused(String at, String json, String pointer) {
@@ -79,11 +89,91 @@ class CrossChecksTest {
             way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 5000}
             way      | {"id": "o", "kind": "outlet", "station_mm": 9000}
             way      | {"id": "d", "kind": "downpipe", "to": "e"}, {"id": "e", "kind": "drain"}
+            straight | "left_end": {"kind": "open"}, "right_end": {"kind": "stop end"}
+            straight | "readings": [{"station_mm": 0, "surface": "sole", "set_up": "s1", "below_mm": 404}, {"station_mm": 1000, "surface": "sole", "set_up": "s1", "below_mm": 412}]
+            way      | {"id": "b", "kind": "branch", "to": "d", "below_datum_mm": 500, "drop_mm": 60}, {"id": "d", "kind": "downpipe", "below_datum_mm": 570}
+            way      | {"id": "b", "kind": "branch", "to": "x", "below_datum_mm": 500, "drop_mm": 60}, {"id": "x", "kind": "discharge", "below_datum_mm": 400}
+            job      | "catchments": [{"id": "c", "run": "a", "plan_area_m2": 0.6}]
             job      | "dates": {"work_began": "2026-03-10", "work_ended": "2026-03-10"}
             job      | "dates": {"work_began": "2026-03-10"}
             """)
     void whatMayBeTrueIsTaken(String at, String json) {
         assertDoesNotThrow(() -> JobFileTest.read(record(at, json)));
+    }
+
+    private static final String TWO_STRAIGHTS =
+            """
+            {"id": "j", "gutters": {"g": {"jointing": "%s"}},
+             "runs": [{"id": "a", "gutter": "g", "straights": [
+               {"id": "a1", "right_end": {"kind": "%s"}, "joints": [{"id": "k", "kind": "%s"}]},
+               {"id": "a2", "left_end": {"kind": "%s"}}]}]}
+            """;
+
+    @ParameterizedTest(name = "{0}, {1}, {2}, {3}")
+    @CsvSource({
+        "cemented, stop end, cemented, corner, /runs/0/straights/0/right_end/kind",
+        "cemented, corner, cemented, open, /runs/0/straights/1/left_end/kind",
+        "cemented, corner, gasket, corner, /runs/0/straights/0/joints/0/kind",
+        "gasket, corner, cemented, corner, /runs/0/straights/0/joints/0/kind",
+        "soldered, corner, cemented, corner, /runs/0/straights/0/joints/0/kind",
+        "cemented, corner, soldered, corner, /runs/0/straights/0/joints/0/kind"
+    })
+    void aRunThatDoesNotHangTogetherIsRefused(
+            String jointing, String right, String joint, String left, String pointer) {
+        List<RecordProblem> problems =
+                JobFileTest.problems(TWO_STRAIGHTS.formatted(jointing, right, joint, left));
+        assertEquals(List.of(pointer), problems.stream().map(RecordProblem::pointer).toList());
+    }
+
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({
+        "cemented, cemented",
+        "cemented, expansion",
+        "soldered, sealed and riveted",
+        "seamless, sealed and riveted"
+    })
+    void aRunThatHangsTogetherIsTaken(String jointing, String joint) {
+        assertDoesNotThrow(
+                () ->
+                        JobFileTest.read(
+                                TWO_STRAIGHTS.formatted(jointing, "corner", joint, "corner")));
+    }
+
+    /** No tape, rule or laser that a fitter has is as good as that. */
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({
+        "tape, accuracy_mm, 0.05, 0.1",
+        "rule, resolution_mm, 0.01, 0.05",
+        "laser, accuracy_mm_per_m, 0.01, 0.02",
+        "string, accuracy_mm_per_m, 0.09, 0.1"
+    })
+    void anInstrumentThatIsBetterThanTheBestIsRefused(
+            String kind, String key, String stated, String best) {
+        String json = "{\"id\": \"j\", \"instruments\": {\"i\": {\"kind\": \"%s\", \"%s\": %s}}}";
+        List<RecordProblem> problems = JobFileTest.problems(json.formatted(kind, key, stated));
+        assertEquals(
+                List.of("in millimetres no less than " + best + ", the best of a " + kind),
+                problems.stream().map(RecordProblem::expected).toList());
+        assertDoesNotThrow(() -> JobFileTest.read(json.formatted(kind, key, best)));
+    }
+
+    /** What a metre, a centimetre or a square centimetre looks like where millimetres stand. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock =
+                    """
+            "gutters": {"g": {"profile": {"width_mm": 0.2}}}      | the width of a gutter in millimetres, 30 to 1000
+            "gutters": {"g": {"profile": {"depth_mm": 6.2}}}      | the depth of a gutter in millimetres, 10 to 1000
+            "gutters": {"g": {"area_mm2": {"is": 59}}}            | the area of a section in square millimetres, 500 to 500000
+            "runs": [{"id": "a", "straights": [{"id": "s", "length_mm": 7.2}]}] | the length of a straight in millimetres, 50 to 100000
+            "way": [{"id": "d", "kind": "downpipe", "size_mm": 7.6}]            | the inside size of a pipe in millimetres, 20 to 1000
+            "circumstances": {"rainfall": [{"intensity_mm_h": 0.086}]}          | the intensity of rain in millimetres an hour, 1 to 5000
+            """)
+    void aSlipOfTheUnitIsToldTheUnit(String json, String expected) {
+        List<RecordProblem> problems = JobFileTest.problems("{\"id\": \"j\", " + json + "}");
+        assertEquals(List.of(expected), problems.stream().map(RecordProblem::expected).toList());
     }
 
     @ParameterizedTest(name = "{0}")

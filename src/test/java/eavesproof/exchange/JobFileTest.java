@@ -59,12 +59,12 @@ class JobFileTest {
         assertEquals(
                 List.of(
                         "3:3 /titel: found the unknown key \"titel\", expected use `title`",
-                        "4:37 /gutters/g/thickness_mm: found \"two\", expected a number above 0 and at"
-                                + " most 1000000",
+                        "4:37 /gutters/g/thickness_mm: found \"two\", expected a thickness in"
+                                + " millimetres, 0.1 to 100",
                         "7:34 /runs/0/straights/0/brackets/0/station_mm: found 5200, expected a station"
                                 + " on its straight, 0 to 5000",
-                        "9:31 /runs/0/straights/1/length_mm: found -5000, expected a number above 0 and"
-                                + " at most 1000000",
+                        "9:31 /runs/0/straights/1/length_mm: found -5000, expected the length of a"
+                                + " straight in millimetres, 50 to 100000",
                         "12:3 /remarks: found the key \"remarks\" again, expected each key only once"),
                 problems.stream().map(RecordProblem::text).toList());
     }

@@ -43,13 +43,18 @@ class SchemaAgreesTest {
     /**
      * What the reader refuses and a schema cannot: ids and keys only once, references that lead
      * somewhere, a way without circles, what JSON libraries read on their own terms (byte order
-     * mark, UTF-16, letters in too many bytes, a second text after the first), and numbers that
-     * have too many digits or are too small for a double.
+     * mark, UTF-16, letters in too many bytes, a second text after the first), numbers that have
+     * too many digits or are too small for a double, and what two values contradict each other in.
      */
     private static final Set<String> BEYOND_A_SCHEMA =
             Set.of(
                     "a-bracket-twice-in-one-run",
                     "a-byte-order-mark",
+                    "a-stop-end-between-two-straights",
+                    "a-corner-that-leads-nowhere",
+                    "a-gasket-in-a-cemented-gutter",
+                    "a-tape-better-than-any",
+                    "an-outlet-below-what-it-leads-to",
                     "a-distance-too-small-for-a-double",
                     "a-joint-by-the-name-of-a-bracket",
                     "a-key-twice",

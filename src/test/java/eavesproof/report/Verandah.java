@@ -52,7 +52,7 @@ final class Verandah {
                         new Run.End("stop end", null),
                         List.of(read(60, 12), read(length / 2, 15.5), read(length - 80, 19)),
                         supports,
-                        List.of(new Run.Fitting("f1", "overflow weir", 30.0, "no", "yes")),
+                        List.of(new Run.Fitting("f1", "overflow weir", 30.0, "no", "yes", "no")),
                         List.of(
                                 new Run.Joint(
                                         "j1",
@@ -126,7 +126,7 @@ final class Verandah {
                                 null,
                                 "white",
                                 null)),
-                List.of(new Run("a", "north eaves", "g", List.of(straight), null, null)),
+                List.of(new Run("a", "north eaves", "g", List.of(straight), null, null, null)),
                 null,
                 List.of(
                         new WayPart.Outlet(

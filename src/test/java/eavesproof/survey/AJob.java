@@ -30,6 +30,7 @@ final class AJob {
     List<Job.Catchment> catchments = null;
     Run.EavesSection eaves = null;
     Run.Fitted fitted = null;
+    String held = null;
     Basis basis = Basis.NOTHING;
     List<Job.WaterTest> tests = null;
 
@@ -76,7 +77,7 @@ final class AJob {
     /** A test of run a after which somebody looked what still stood. */
     AJob test(String id, String kind, Job.Stood... stood) {
         tests = tests == null ? new ArrayList<>() : tests;
-        tests.add(new Job.WaterTest(id, kind, "a", 20.0, 5.0, null, "no", null, List.of(stood)));
+        tests.add(new Job.WaterTest(id, kind, "a", 20.0, 5.0, null, "no", "o1", List.of(stood)));
         return this;
     }
 
@@ -153,7 +154,7 @@ final class AJob {
     Job build() {
         List<Run.Straight> built =
                 straights == null ? null : straights.stream().map(AStraight::build).toList();
-        Run run = new Run("a", null, "g", built, fitted, eaves);
+        Run run = new Run("a", null, "g", built, fitted, eaves, held);
         Map<String, Gutter> gutters = gutter == null ? null : Map.of("g", gutter);
         return of(List.of(run), gutters);
     }

@@ -38,7 +38,7 @@ final class AStraight {
     }
 
     AStraight fitting(String name, Double stationMm, String screwed) {
-        fittings.add(new Fitting(name, null, stationMm, screwed, null));
+        fittings.add(new Fitting(name, null, stationMm, screwed, null, "yes"));
         return this;
     }
 

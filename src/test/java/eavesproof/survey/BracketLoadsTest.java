@@ -62,6 +62,22 @@ class BracketLoadsTest {
     }
 
     @Test
+    void nothingHangsOnABracketWithoutAScrew() {
+        job.a1.brackets.set(1, new Bracket("b2", 900.0, 0, 4, null, null, null));
+        assertEquals(
+                List.of("a b2: bracket b2 has no screw, so that nothing can hang on it"),
+                job.survey().none(Facts.BracketLoad.class));
+        // b3 is levered by 500 mm behind a span of 1400 mm.
+        assertEquals(49.05 * 1.9 * 1.9 / 2.8, load("b3"), 1e-9);
+    }
+
+    @Test
+    void whatABracketCarriesIsAGapWhereItsScrewsWereNotCounted() {
+        job.a1.brackets.set(1, new Bracket("b2", 900.0, null, 4, null, null, null));
+        assertEquals(3, job.survey().gaps(Facts.BracketLoad.class).size());
+    }
+
+    @Test
     void aBracketAllByItselfCarriesTheWholeStraight() {
         job.a1.brackets.clear();
         job.a1.bracket("b1", 700.0);

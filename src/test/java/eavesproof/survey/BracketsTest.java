@@ -125,6 +125,25 @@ class BracketsTest {
     }
 
     @Test
+    void theFirstBracketIsOneThatIsScrewedOn() {
+        job.a1.brackets.add(new Bracket("b1", 50.0, 0, 4, null, null, null));
+        job.a1.bracket("b2", 400.0);
+        assertEquals(400, job.survey().facts(Facts.TimberEndBracket.class).get(0).distanceMm());
+        job.a1.brackets.set(0, new Bracket("b1", 50.0, null, 4, null, null, null));
+        assertEquals(
+                List.of("a a1.left: the screws of bracket b1 are not recorded"),
+                job.survey().gaps(Facts.TimberEndBracket.class));
+    }
+
+    @Test
+    void whereNoBracketIsScrewedOnThereIsNoFirst() {
+        job.a1.brackets.add(new Bracket("b1", 50.0, 0, 4, null, null, null));
+        assertEquals(
+                "a a1.left: straight a1 has no bracket that is screwed on",
+                job.survey().none(Facts.TimberEndBracket.class).get(0));
+    }
+
+    @Test
     void aBracketWithoutAStationMayBeTheFirst() {
         job.a1.bracket("b1", 50.0).bracket("b2", null);
         assertEquals(

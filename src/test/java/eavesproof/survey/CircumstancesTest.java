@@ -3,6 +3,7 @@ package eavesproof.survey;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eavesproof.job.Job;
 import eavesproof.job.Said;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -76,6 +77,43 @@ class CircumstancesTest {
         assertTrue(snow.provenance().isAssumed());
         assertEquals("assumed by A. Fitter", snow.workings().get(0).from());
         assertEquals(new Facts.HeavyRain("a", "no"), seen.fact(Facts.HeavyRain.class));
+    }
+
+    @Test
+    void howAGutterIsHeldIsAWordOfItsRun() {
+        assertEquals(
+                List.of(
+                        "a: whether run a slides in its brackets or is fixed through is not recorded"),
+                job.survey().gaps(Facts.GutterHeld.class));
+        job.held = "fixed through";
+        assertEquals(
+                new Facts.GutterHeld("a", "fixed through"),
+                job.survey().fact(Facts.GutterHeld.class));
+    }
+
+    @Test
+    void aSnowLoadOnTheGroundSaysThatSnowLiesWhateverElseIsSaid() {
+        job.circumstances = snow("no", 5.0);
+        Answer.Known snow = job.survey().known(new Facts.SnowArea("a", "yes"));
+        assertEquals(
+                "whether snow lies at the site (recorded as no, and with a ground snow of 5 kN/m2:"
+                        + " the worse counts)",
+                snow.workings().get(0).name());
+        assertEquals("told by the council", snow.workings().get(0).from());
+        job.circumstances = snow("no", 0.0);
+        assertEquals(new Facts.SnowArea("a", "no"), job.survey().fact(Facts.SnowArea.class));
+    }
+
+    private static Job.Circumstances snow(String lies, Double groundKnM2) {
+        return new Job.Circumstances(
+                AJob.said(lies),
+                AJob.said("no"),
+                new Said<>(groundKnM2, "told", "the council", null),
+                Said.nothing(),
+                Said.nothing(),
+                Said.nothing(),
+                Said.nothing(),
+                null);
     }
 
     @Test

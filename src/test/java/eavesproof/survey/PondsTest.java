@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Gutter;
 import eavesproof.job.Instrument;
+import eavesproof.job.Job;
 import eavesproof.job.Job.Stood;
 import eavesproof.job.Run.End;
 import eavesproof.job.Run.Reading;
 import eavesproof.quantity.Uncertain;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -364,6 +366,24 @@ class PondsTest {
         assertEquals(0, depth.value());
         // What stands less than 1 mm deep may have been passed over: 1 / sqrt 3.
         assertEquals(1 / Math.sqrt(3), depth.standardUncertainty(), 1e-9);
+    }
+
+    @Test
+    void aHoseOfWhichNobodySaysHowMuchCameOrThatItCameOutShowsNothing() {
+        sixMetres(100).a1.reading(5900, 106);
+        job.tests = new ArrayList<>(List.of(hose(null, "o1")));
+        assertEquals(1, gaps().size());
+        job.tests = new ArrayList<>(List.of(hose(20.0, null)));
+        assertEquals(1, gaps().size());
+        // 2 L for each of 6 m.
+        job.tests = new ArrayList<>(List.of(hose(11.9, "o1")));
+        assertEquals(1, gaps().size());
+        job.tests = new ArrayList<>(List.of(hose(12.0, "o1")));
+        assertEquals(0, depth());
+    }
+
+    private static Job.WaterTest hose(Double litres, String seenAt) {
+        return new Job.WaterTest("t1", HOSE, "a", litres, 5.0, null, "no", seenAt, List.of());
     }
 
     @Test

@@ -120,15 +120,15 @@ class RoomTest {
 
     @Test
     void aFittingInWhichItSlidesDoesNotHoldIt() {
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", "yes"));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", "yes", "yes"));
         assertEquals(10_000, movesAtJoint());
-        job.a1.fittings.add(new Fitting("f2", null, 3000.0, "yes", "no"));
+        job.a1.fittings.add(new Fitting("f2", null, 3000.0, "yes", "no", "yes"));
         assertEquals(3000 + 4000, movesAtJoint());
     }
 
     @Test
     void whatPerhapsHoldsItLeavesOpenHowMuchMoves() {
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", null));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", null, "yes"));
         assertEquals(
                 List.of("a j1: whether fitting f1 holds still is not recorded"),
                 job.survey().gaps(Facts.JointGapLeft.class));
@@ -138,7 +138,7 @@ class RoomTest {
     @Test
     void whatPerhapsHoldsItBeyondTheNearestChangesNothing() {
         job.a1.joint("j2", "cemented", 5000.0, "yes");
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, null, "no"));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, null, "no", "yes"));
         assertEquals(1000 + 4000, movesAtJoint());
     }
 

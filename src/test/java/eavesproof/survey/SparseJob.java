@@ -106,7 +106,7 @@ final class SparseJob {
         for (int s = 0; s < (r == 0 ? ofFirst : random.nextInt(3)); s++) {
             straights.add(straight("r" + r + "s" + s));
         }
-        return new Run(id, null, maybe(() -> "g"), maybe(() -> straights), null, null);
+        return new Run(id, null, maybe(() -> "g"), maybe(() -> straights), null, null, null);
     }
 
     private Run.Straight straight(String id) {
@@ -128,7 +128,11 @@ final class SparseJob {
                                         word(Words.SCREW_METALS),
                                         null,
                                         null)),
-                list(3, i -> new Run.Fitting(id + "f" + i, null, station(), yesNo(), null)),
+                list(
+                        3,
+                        i ->
+                                new Run.Fitting(
+                                        id + "f" + i, null, station(), yesNo(), null, yesNo())),
                 list(
                         3,
                         i ->

@@ -2,6 +2,8 @@ package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Fitting;
 import eavesproof.job.WayPart;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -50,6 +52,39 @@ class SupportsTest {
                         new Facts.BracketSpacing("a", "b1", "b2", 490),
                         new Facts.BracketSpacing("a", "b2", "b3", 360)),
                 spacings());
+    }
+
+    @Test
+    void aBracketWithoutAScrewSupportsNothing() {
+        job.a1.bracket("b1", 50.0).bracket("b3", 950.0);
+        job.a1.brackets.add(new Bracket("b2", 500.0, 0, 4, null, null, null));
+        assertEquals(List.of(new Facts.BracketSpacing("a", "b1", "b3", 900)), spacings());
+        assertEquals(
+                new Facts.SupportCount("a", "a1", 2), job.survey().fact(Facts.SupportCount.class));
+    }
+
+    @Test
+    void aBracketWhoseScrewsNobodyCountedMayBeNoSupport() {
+        job.a1.bracket("b1", 50.0).bracket("b3", 950.0).bracket("b4", 1400.0);
+        job.a1.brackets.add(new Bracket("b2", 500.0, null, 4, null, null, null));
+        assertEquals(List.of("a b1 b3: the screws of bracket b2 are not recorded"), spacingGaps());
+        assertEquals(List.of(new Facts.BracketSpacing("a", "b3", "b4", 450)), spacings());
+        assertEquals(
+                List.of("a a1: the screws of bracket b2 are not recorded"),
+                job.survey().gaps(Facts.SupportCount.class));
+    }
+
+    @Test
+    void aFittingThatIsScrewedOnAndDoesNotCarryTheGutterSupportsNothing() {
+        job.a1.bracket("b1", 50.0).bracket("b2", 950.0);
+        job.a1.fittings.add(new Fitting("f1", "leaf guard", 500.0, "yes", null, "no"));
+        assertEquals(List.of(new Facts.BracketSpacing("a", "b1", "b2", 900)), spacings());
+        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "yes", null, null));
+        assertEquals(
+                List.of("a b1 b2: whether fitting f1 carries the gutter is not recorded"),
+                spacingGaps());
+        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "no", null, null));
+        assertEquals(1, spacings().size());
     }
 
     @Test

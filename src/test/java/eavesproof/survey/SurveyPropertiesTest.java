@@ -151,7 +151,7 @@ class SurveyPropertiesTest {
                                                 ? it
                                                 : with(it, change.apply(it.brackets())))
                         .toList();
-        return new Run(run.id(), null, run.gutter(), straights, null, null);
+        return new Run(run.id(), null, run.gutter(), straights, null, null, null);
     }
 
     private static Straight with(Straight it, List<Bracket> brackets) {

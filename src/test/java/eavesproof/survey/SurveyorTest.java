@@ -35,6 +35,7 @@ class SurveyorTest {
     @Test
     void aRunWithoutStraightsRecordedIsAGapOfAllThatLiesAlongIt() {
         AJob job = new AJob();
+        job.held = "fixed through";
         job.straights = null;
         Seen seen = job.survey();
         for (FactKind kind : Vocabulary.kinds()) {
@@ -64,7 +65,7 @@ class SurveyorTest {
     @Test
     void eachRunIsAnsweredForByItself() {
         AJob job = new AJob();
-        Run bare = new Run("b", null, null, null, null, null);
+        Run bare = new Run("b", null, null, null, null, null, null);
         Run built = job.build().runs().get(0);
         Survey survey = Surveyor.survey(job.of(List.of(built, bare), Map.of("g", job.gutter)));
         for (FactKind kind : Vocabulary.kinds()) {

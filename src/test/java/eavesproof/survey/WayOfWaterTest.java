@@ -49,6 +49,31 @@ class WayOfWaterTest {
     }
 
     @Test
+    void aBranchThatNothingReachesIsNotPassedOver() {
+        outletTo("g1").part(branch("g1", 500.0, -10.0)).part(discharge(APPROVED));
+        assertEquals(
+                List.of("a r1: no outlet is recorded to lead to r1"),
+                job.survey().gaps(Facts.BranchFall.class));
+    }
+
+    @Test
+    void aDischargeThatNothingReachesIsNotPassedOver() {
+        outletTo("g1").part(discharge(APPROVED));
+        job.part(
+                new WayPart.Discharge(
+                        "g2", null, AJob.said("foul gully"), APPROVED, AJob.said("dye")));
+        for (var type :
+                List.of(
+                        Facts.DischargeKind.class,
+                        Facts.DischargeApproved.class,
+                        Facts.ApprovalReference.class,
+                        Facts.OutfallTraced.class)) {
+            assertEquals(
+                    List.of("a g2: no outlet is recorded to lead to g2"), job.survey().gaps(type));
+        }
+    }
+
+    @Test
     void aBranchThatRisesHasAFallBelowZero() {
         outletTo("r1").part(branch("g1", 500.0, -10.0)).part(discharge(APPROVED));
         assertEquals(-20, job.survey().fact(Facts.BranchFall.class).fallMmPerM());
