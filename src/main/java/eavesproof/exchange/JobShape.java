@@ -101,6 +101,16 @@ final class JobShape {
                     key("resolution_mm", Ranges.ACCURACY_MM).says("smallest step that can be read"),
                     key("last_checked", DATE));
 
+    private static final Thing STRING_LINE =
+            Thing.of(
+                    "string-line",
+                    Instrument.StringLine.class,
+                    key("span_mm", Ranges.SPAN_MM).says("to the right of where it begins"),
+                    key("sag_mm", Ranges.DISTANCE_MM)
+                            .says("how far it hangs in its middle, if that is known"),
+                    key("mass_g_per_m", Ranges.MASS_G_PER_M),
+                    key("tension_n", Ranges.FORCE_N).says("how hard it was pulled"));
+
     private static final Thing SET_UP =
             Thing.of(
                     "set-up",
@@ -108,7 +118,8 @@ final class JobShape {
                     ref("instrument", IdKind.INSTRUMENT).says("what gives the level line"),
                     ref("on", IdKind.STRAIGHT).says("the straight beside which it stood"),
                     key("station_mm", Ranges.SIGNED_MM).says("where beside it"),
-                    key("clean", YES_NO).says("whether the gutter was clean and empty"));
+                    key("clean", YES_NO).says("whether the gutter was clean and empty"),
+                    key("string", STRING_LINE).says("how it was strung, if it is a string"));
 
     private static final Thing POINT =
             Thing.of(

@@ -43,6 +43,10 @@ final class Ranges {
             Amount.atLeast(20, 2000).as("the length of a fitting in millimetres");
     static final Amount PIPE_MM =
             Amount.atLeast(20, 1000).as("the inside size of a pipe in millimetres");
+    static final Amount SPAN_MM =
+            Amount.atLeast(100, FARTHEST_MM).as("the span of a string in millimetres");
+    static final Amount MASS_G_PER_M =
+            Amount.atLeast(0.01, 1000).as("the mass of a string in grams for each metre");
     static final Amount FORCE_N = Amount.atLeast(10, 20_000).as("a force in newtons");
 
     static final Amount AREA_M2 = Amount.atLeast(0.1, 100_000).as("an area in square metres");

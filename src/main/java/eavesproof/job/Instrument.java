@@ -30,11 +30,23 @@ public record Instrument(
      * @param instrument the id of what gives the level line
      * @param on the straight beside which it stood, with the station
      * @param clean whether the gutter was clean and empty
+     * @param string how it was strung, where it is one
      */
     public record SetUp(
             String id,
             @Nullable String instrument,
             @Nullable String on,
             @Nullable Double stationMm,
-            @Nullable String clean) {}
+            @Nullable String clean,
+            @Nullable StringLine string) {}
+
+    /**
+     * A string from where the set-up stood to the right. How far it hangs in its middle is stated,
+     * or follows from its mass and how hard it was pulled.
+     */
+    public record StringLine(
+            @Nullable Double spanMm,
+            @Nullable Double sagMm,
+            @Nullable Double massGPerM,
+            @Nullable Double tensionN) {}
 }

@@ -57,6 +57,7 @@ final class Instruments {
                     "bar level", 2.0);
 
     private static final String WATER_LEVEL = "water level";
+    private static final String STRING = "string";
 
     private final Map<String, Instrument> byId;
     private final Map<String, Instrument.SetUp> setUps;
@@ -153,10 +154,12 @@ final class Instruments {
                             + " may be out for each metre is not recorded");
         }
         String side = alongMm < 0 ? "left" : "right";
-        return Uncertain.of(
+        Uncertain line =
+                Uncertain.of(
                 0,
                 "level line " + side + " of set-up " + setUpId,
                 perM / SQRT_3 * Math.abs(alongMm) / 1000);
+        return STRING.equals(known.value().kind()) ? line.plus(StringSag.at(setUp, alongMm)) : line;
     }
 
     /** For workings: what the thing was measured with. */

@@ -82,7 +82,7 @@ final class LikelyJob {
         List<Run> runs = new ArrayList<>();
         for (int r = 0; r <= random.nextInt(2); r++) {
             String s = "s" + r;
-            setUps.put(s, new Instrument.SetUp(s, "laser", "r" + r + "a", 1000.0, "yes"));
+            setUps.put(s, new Instrument.SetUp(s, "laser", "r" + r + "a", 1000.0, "yes", null));
             runs.add(run(r, s));
         }
         way.add(

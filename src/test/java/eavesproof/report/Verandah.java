@@ -110,7 +110,7 @@ final class Verandah {
                         "tape",
                         new Instrument("tape", "tape", "II", "no", null, null, 1.0, "2026-06-01")),
                 "tape",
-                Map.of("L1", new Instrument.SetUp("L1", "laser", "a1", 4000.0, "yes")),
+                Map.of("L1", new Instrument.SetUp("L1", "laser", "a1", 4000.0, "yes", null)),
                 Map.of(
                         "g",
                         new Gutter(

@@ -58,13 +58,13 @@ final class AJob {
     }
 
     AJob setUp(String id, String instrument, String on, Double stationMm) {
-        setUps.put(id, new Instrument.SetUp(id, instrument, on, stationMm, "yes"));
+        setUps.put(id, new Instrument.SetUp(id, instrument, on, stationMm, "yes", null));
         return this;
     }
 
     AJob foundClean(String id, String clean) {
         Instrument.SetUp as = setUps.get(id);
-        setUps.put(id, new Instrument.SetUp(id, as.instrument(), as.on(), as.stationMm(), clean));
+        setUps.put(id, new Instrument.SetUp(id, as.instrument(), as.on(), as.stationMm(), clean, null));
         return this;
     }
 

@@ -218,6 +218,44 @@ class SupportsTest {
                 job.survey().facts(Facts.EndSupport.class));
     }
 
+    /** Nobody can say that an end hangs free while something may hold it. */
+    @Test
+    void whereNothingIsKnownToHoldAndSomethingMayTheSpansToTheEndsAreGaps() {
+        job.a1.fitting("f1", 1200.0, null).joint("j1", "cemented", 900.0, "no");
+        String why = "whether fitting f1 is screwed to the fascia is not recorded";
+        Seen seen = job.survey();
+        assertEquals(
+                List.of("a a1.left: " + why, "a a1.right: " + why),
+                seen.gaps(Facts.EndSupport.class));
+        assertEquals(List.of("a j1: " + why), seen.gaps(Facts.JointSupport.class));
+        assertEquals(List.of(), seen.none(Facts.EndSupport.class));
+    }
+
+    @Test
+    void whatMayHoldOneEndLeavesTheOtherKnown() {
+        job.a1.bracket("b1", 500.0).bracket("b2", 9000.0).fitting("f1", 200.0, null);
+        Seen seen = job.survey();
+        assertEquals(
+                List.of(new Facts.EndSupport("a", "a1.right", 1000)),
+                seen.facts(Facts.EndSupport.class));
+        assertEquals(
+                List.of("a a1.left: whether fitting f1 is screwed to the fascia is not recorded"),
+                seen.gaps(Facts.EndSupport.class));
+    }
+
+    @Test
+    void whatMayHoldAJointOnlyFromFartherAwayLeavesItKnown() {
+        job.a1.bracket("b1", 1100.0).joint("j1", "cemented", 1000.0, "no");
+        job.a1.fitting("f1", 850.0, null);
+        assertEquals(
+                new Facts.JointSupport("a", "j1", 100),
+                job.survey().fact(Facts.JointSupport.class));
+        job.a1.fitting("f2", 950.0, null);
+        assertEquals(
+                List.of("a j1: whether fitting f2 is screwed to the fascia is not recorded"),
+                job.survey().gaps(Facts.JointSupport.class));
+    }
+
     @Test
     void withoutALengthTheSpanToTheRightEndIsAGap() {
         job.a1.bracket("b1", 50.0).lengthMm = null;
