@@ -156,9 +156,9 @@ final class Instruments {
         String side = alongMm < 0 ? "left" : "right";
         Uncertain line =
                 Uncertain.of(
-                0,
-                "level line " + side + " of set-up " + setUpId,
-                perM / SQRT_3 * Math.abs(alongMm) / 1000);
+                        0,
+                        "level line " + side + " of set-up " + setUpId,
+                        perM / SQRT_3 * Math.abs(alongMm) / 1000);
         return STRING.equals(known.value().kind()) ? line.plus(StringSag.at(setUp, alongMm)) : line;
     }
 

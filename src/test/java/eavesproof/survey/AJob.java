@@ -64,7 +64,9 @@ final class AJob {
 
     AJob foundClean(String id, String clean) {
         Instrument.SetUp as = setUps.get(id);
-        setUps.put(id, new Instrument.SetUp(id, as.instrument(), as.on(), as.stationMm(), clean, null));
+        setUps.put(
+                id,
+                new Instrument.SetUp(id, as.instrument(), as.on(), as.stationMm(), clean, null));
         return this;
     }
 

@@ -92,6 +92,16 @@ class BracketsTest {
     }
 
     @Test
+    void theFirstAndLastBracketAreThoseOfTheGutterAndNotOfTheRecord() {
+        job.a1.bracket("b2", 5000.0).bracket("b3", 9900.0).bracket("b1", 50.0);
+        assertEquals(
+                List.of(
+                        new Facts.TimberEndBracket("a", "a1.left", 50),
+                        new Facts.TimberEndBracket("a", "a1.right", 100)),
+                job.survey().facts(Facts.TimberEndBracket.class));
+    }
+
+    @Test
     void timberThatBeginsBeyondTheFirstBracketIsStillSoFarAway() {
         job.a1.bracket("b1", 50.0);
         job.a1.fascia = new Fascia(80.0, 100.0, null, null, Said.nothing(), Said.nothing(), null);

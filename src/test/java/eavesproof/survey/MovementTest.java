@@ -51,6 +51,20 @@ class MovementTest {
         assertEquals(List.of(free("a1.left", "a1.right", 10_000)), lengths());
     }
 
+    /** What is not known to end may go on, and what goes on may be longer than it looks. */
+    @Test
+    void anEndThatNobodySaysIsOneIsNoBreak() {
+        job.a1.left = new End(null, null);
+        assertEquals(
+                List.of("a a1.left a1.right: the kind of end a1.left is not recorded"), gaps());
+        job.a1.left = new End("corner", null);
+        assertEquals(
+                List.of(
+                        "a a1.left a1.right: what goes on round the corner a1.left is not recorded"),
+                gaps());
+        assertEquals(List.of(), lengths());
+    }
+
     @Test
     void anOutletThatMayBeABreakLeavesOnlyItsOwnPieceOpen() {
         job.a1.joint("j1", "expansion", 4000.0, "no");

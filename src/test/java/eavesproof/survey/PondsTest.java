@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Gutter;
@@ -50,6 +51,21 @@ class PondsTest {
         Seen seen = job.survey();
         assertEquals(new Facts.PondDepth("a", "o1", "left", 0), seen.fact(Facts.PondDepth.class));
         assertTrue(workings().contains("no reading lies lower than one nearer to the outlet"));
+    }
+
+    /** It does not make the deepest place, and could for all that anybody knows. */
+    @Test
+    void aReadingOfWhichNobodySaysHowSureItIsLeavesItOpenHowSureTheDepthIs() {
+        sixMetres(100, 101.2, 107.6, 103.6, 104.8, 106);
+        job.instruments.put(
+                "by eye", new Instrument("by eye", null, null, null, null, null, null, null));
+        Reading second = job.a1.readings.get(1);
+        job.a1.readings.set(
+                1,
+                new Reading(
+                        second.stationMm(), "sole", second.belowMm(), "s1", "by eye", null));
+        Seen seen = job.survey();
+        assertFalse(seen.value(seen.fact(Facts.PondDepth.class)).isStated());
     }
 
     /** Ends as good as can be, 1 mm/m overall; in the middle the sole hangs 4 mm too low. */

@@ -126,6 +126,55 @@ class RoomTest {
         assertEquals(3000 + 4000, movesAtJoint());
     }
 
+    private void outletAt2000(String hold, String screwed) {
+        job.part(
+                new WayPart.Outlet(
+                        "o1",
+                        null,
+                        null,
+                        "a1",
+                        2000.0,
+                        100.0,
+                        hold,
+                        AJob.said("yes"),
+                        AJob.said("yes"),
+                        null,
+                        screwed,
+                        null,
+                        null,
+                        null,
+                        null));
+    }
+
+    /** Cemented, so that it is no break; only a fixed one that is screwed on holds the gutter. */
+    @Test
+    void aFixedOutletThatIsScrewedOnHoldsIt() {
+        outletAt2000("fixed", "yes");
+        assertEquals(4000 + 4000, movesAtJoint());
+        job.way.clear();
+        outletAt2000("fixed", "no");
+        assertEquals(10_000, movesAtJoint());
+        job.way.clear();
+        outletAt2000("sliding", "yes");
+        assertEquals(10_000, movesAtJoint());
+    }
+
+    @Test
+    void anOutletThatIsPerhapsFixedLeavesOpenHowMuchMoves() {
+        outletAt2000(null, "yes");
+        assertEquals(
+                List.of("a j1: whether outlet o1 holds still is not recorded"),
+                job.survey().gaps(Facts.JointGapLeft.class));
+    }
+
+    @Test
+    void fittingsThatNobodyRecordedLeaveOpenHowMuchMoves() {
+        job.a1.fittings = null;
+        assertEquals(
+                List.of("a j1: the fittings of straight a1 are not recorded"),
+                job.survey().gaps(Facts.JointGapLeft.class));
+    }
+
     @Test
     void whatPerhapsHoldsItLeavesOpenHowMuchMoves() {
         job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", null, "yes"));

@@ -37,7 +37,9 @@ final class SparseJob {
         Map<String, Instrument.SetUp> setUps = new LinkedHashMap<>();
         for (String id : List.of("s1", "s2", "s3")) {
             setUps.put(
-                    id, new Instrument.SetUp(id, some("i", 3), someStraight(), station(), yesNo(), null));
+                    id,
+                    new Instrument.SetUp(
+                            id, some("i", 3), someStraight(), station(), yesNo(), null));
         }
         List<Run> runs = new ArrayList<>();
         for (int r = 0; r <= random.nextInt(3); r++) {

@@ -22,7 +22,9 @@ class StringSagTest {
         return new Instruments(job.build()).levelLine("s2", alongMm);
     }
 
-    /** Statics: 0.001 x 9.81 x 64 / (8 x 50) m = 1.57 mm, and 3/4 of it at a quarter of the span. */
+    /**
+     * Statics: 0.001 x 9.81 x 64 / (8 x 50) m = 1.57 mm, and 3/4 of it at a quarter of the span.
+     */
     @Test
     void aStringHangsByItsMassItsSpanAndHowHardItIsPulled() {
         StringLine pulled = new StringLine(8000.0, null, 1.0, 50.0);
@@ -65,10 +67,19 @@ class StringSagTest {
         job.a1.lengthMm = 8000.0;
         job.outlet("o1", "a1", 7950.0);
         line(new StringLine(8000.0, 3.0, null, null), 0);
-        for (double[] read : new double[][] {{0, 200}, {1000, 200.7}, {2000, 201.4}, {3000, 202},
-            {4000, 204}, {5000, 204}, {6000, 205}, {7000, 206}, {8000, 208}}) {
-            job.a1.readings.add(
-                    new Reading(read[0], "sole", read[1], "s2", null, null));
+        for (double[] read :
+                new double[][] {
+                    {0, 200},
+                    {1000, 200.7},
+                    {2000, 201.4},
+                    {3000, 202},
+                    {4000, 204},
+                    {5000, 204},
+                    {6000, 205},
+                    {7000, 206},
+                    {8000, 208}
+                }) {
+            job.a1.readings.add(new Reading(read[0], "sole", read[1], "s2", null, null));
         }
         assertEquals(3, job.survey().fact(Facts.SoleSag.class).sagMm(), 1e-9);
     }
