@@ -61,9 +61,7 @@ class PondsTest {
                 "by eye", new Instrument("by eye", null, null, null, null, null, null, null));
         Reading second = job.a1.readings.get(1);
         job.a1.readings.set(
-                1,
-                new Reading(
-                        second.stationMm(), "sole", second.belowMm(), "s1", "by eye", null));
+                1, new Reading(second.stationMm(), "sole", second.belowMm(), "s1", "by eye", null));
         Seen seen = job.survey();
         assertFalse(seen.value(seen.fact(Facts.PondDepth.class)).isStated());
     }
