@@ -93,7 +93,7 @@ public final class ManyBrackets {
                    "heavy_rain": {"is": "no", "how": "seen", "by": "n"},
                    "rainfall": [{"intensity_mm_h": 60, "duration_min": 10, "aep_percent": 10, "source": "map"}]},
                  "instruments": {"tape": {"kind": "tape", "class": "II", "from_hook": "no"},
-                   "laser": {"kind": "laser", "accuracy_mm": 0.05, "accuracy_mm_per_m": 0.02}},
+                   "laser": {"kind": "laser", "accuracy_mm": 0.5, "accuracy_mm_per_m": 0.1}},
                  "measured_with": "tape", "set_ups": {%s},
                  "gutters": {"g": {"kind": "eaves", "material": "PVC-U", "jointing": "cemented",
                    "profile": {"shape": "half-round", "width_mm": 125, "depth_mm": 62},
