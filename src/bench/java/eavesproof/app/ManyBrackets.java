@@ -83,9 +83,9 @@ public final class ManyBrackets {
                             .formatted(r));
             catchments.add(
                     """
-                    {"id": "c%d", "run": "r%d", "plan_area_m2": 8, "pitch_deg": 20, "cover": "steel", "walls": []}
+                    {"id": "c%d", "run": "r%d", "plan_area_m2": %d, "pitch_deg": 20, "cover": "steel", "walls": []}
                     """
-                            .formatted(r, r));
+                            .formatted(r, r, Math.max(1, each / 2)));
         }
         return """
                 {"id": "many", "rule_set": "trade-practice",
