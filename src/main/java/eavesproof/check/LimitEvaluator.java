@@ -98,7 +98,7 @@ final class LimitEvaluator {
     private static String text(Rule.Limit tree, Uncertain value, Unit unit) {
         if (tree instanceof Rule.Constant constant) {
             String number = constant.number().written();
-            return unit == Unit.COUNT ? number : number + " " + unit.symbol();
+            return unit.after(number);
         }
         return Decimals.with(value.value(), unit);
     }

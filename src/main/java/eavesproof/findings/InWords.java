@@ -122,8 +122,7 @@ public final class InWords {
     /** A number with its unit; a fall also as a ratio, since that is how people set it. */
     private static String number(double value, String sure, Unit unit, int decimals) {
         String number = Decimals.plain(value, decimals) + sure;
-        String text = unit == Unit.COUNT ? number : number + " " + unit.symbol();
-        return text + Decimals.asRatio(value, unit);
+        return unit.after(number) + Decimals.asRatio(value, unit);
     }
 
     private static String amount(double value, Unit unit, int decimals) {
@@ -131,8 +130,7 @@ public final class InWords {
         if (value > 0 && Decimals.rounded(value, printed) == 0) {
             return "less than " + Decimals.with(StrictMath.pow(10, -unit.decimals()), unit);
         }
-        String number = Decimals.plain(value, printed);
-        return unit == Unit.COUNT ? number : number + " " + unit.symbol();
+        return unit.after(Decimals.plain(value, printed));
     }
 
     private static void key(List<String> parts, Place place, String key, String id) {

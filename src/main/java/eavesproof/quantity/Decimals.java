@@ -30,8 +30,7 @@ public final class Decimals {
 
     /** The value with its unit as people read it: 490 mm. A count is just a number. */
     public static String with(double value, Unit unit) {
-        String number = plain(value, unit.decimals());
-        return unit == Unit.COUNT ? number : number + " " + unit.symbol();
+        return unit.after(plain(value, unit.decimals()));
     }
 
     /** A fall as people set it, after the fall itself: " (1:400)"; nothing of anything else. */

@@ -54,6 +54,15 @@ public enum Unit {
         return symbol;
     }
 
+    /** A number as people write it with this unit behind it; counts and ratios stand bare. */
+    public String after(String number) {
+        return isBare() ? number : number + " " + symbol;
+    }
+
+    public boolean isBare() {
+        return this == COUNT || this == RATIO;
+    }
+
     public Dimension dimension() {
         return dimension;
     }

@@ -46,7 +46,7 @@ final class Amounts {
             boolean converted = !written.equals(Decimals.with(limit.value(), limit.unit()));
             return (limit.atMost() ? "≤ " : "≥ ")
                     + minus(Decimals.fixed(limit.value(), decimals(finding, limit.unit())))
-                    + (limit.unit() == Unit.COUNT ? "" : " " + unit(limit.unit()))
+                    + (limit.unit().isBare() ? "" : " " + unit(limit.unit()))
                     + ratio(limit.value(), limit.unit())
                     + (converted ? " (" + written + ")" : "");
         }
@@ -87,7 +87,8 @@ final class Amounts {
     }
 
     static @Nullable String with(@Nullable Double value, Unit unit) {
-        return value == null ? null : plain(value, unit.decimals()) + " " + unit(unit);
+        String number = plain(value, unit.decimals());
+        return number == null || unit.isBare() ? number : number + " " + unit(unit);
     }
 
     static @Nullable String plain(@Nullable Double value, int decimals) {
@@ -97,7 +98,7 @@ final class Amounts {
     /** As people write it on paper: mm², °C. */
     static String unit(Unit unit) {
         return switch (unit) {
-            case COUNT -> "";
+            case COUNT, RATIO -> "";
             case MM2 -> "mm²";
             case CM2 -> "cm²";
             case M2 -> "m²";

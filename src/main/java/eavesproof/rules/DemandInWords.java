@@ -51,7 +51,7 @@ public final class DemandInWords {
 
     private String limit(Rule.Limit limit, String symbol) {
         Unit unit = Unit.of(symbol).orElseThrow();
-        boolean bare = unit == Unit.COUNT || unit == Unit.RATIO;
+        boolean bare = unit.isBare();
         OptionalDouble value = value(limit);
         if (value.isEmpty()) {
             return limit(limit) + (bare ? "" : ", in " + symbol);

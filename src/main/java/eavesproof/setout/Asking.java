@@ -115,9 +115,7 @@ final class Asking {
     private static String number(double limit, double guard, Unit unit) {
         double value = limit + guard;
         String number =
-                unit == Unit.RATIO
-                        ? Decimals.plain(value, unit.decimals())
-                        : Decimals.with(value, unit);
+                Decimals.with(value, unit);
         return guard == 0 ? number : number + " as read";
     }
 }

@@ -48,7 +48,7 @@ final class Doubts {
         }
         Uncertain margin = known.get();
         Unit unit = unit(ruling);
-        String symbol = unit == Unit.RATIO || unit == Unit.COUNT ? "" : " " + unit.symbol();
+        String symbol = unit.isBare() ? "" : " " + unit.symbol();
         double enough = Math.abs(margin.value()) / ruling.guard();
         double now = margin.expandedUncertainty();
         double step = StrictMath.pow(10, unit.decimals() + DIGITS);
