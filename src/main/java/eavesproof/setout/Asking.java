@@ -114,8 +114,7 @@ final class Asking {
 
     private static String number(double limit, double guard, Unit unit) {
         double value = limit + guard;
-        String number =
-                Decimals.with(value, unit);
+        String number = Decimals.with(value, unit);
         return guard == 0 ? number : number + " as read";
     }
 }
