@@ -29,7 +29,10 @@ final class RulesArchive {
 
     private static final int LARGEST = 8_000_000;
     private static final int MOST_FILES = 1000;
-    private static final LocalDateTime NO_DAY = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    /** The first day of 1980 itself would be written again in the zone of the machine. */
+    private static final LocalDateTime NO_DAY = LocalDateTime.of(1980, 1, 2, 0, 0);
+
     private static final Pattern FILE =
             Pattern.compile(
                     RuleSetFile.NAME.pattern()
