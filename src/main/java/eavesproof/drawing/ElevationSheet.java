@@ -172,8 +172,7 @@ final class ElevationSheet {
         }
         for (Placed<Run.Fitting> fitting : Placed.fittings(straight)) {
             double station = fitting.stationMm();
-            String screwed = fitting.thing().screwedToFascia();
-            marks.addAll(Symbols.fitting(screwed, x(station), top(station), gutterMm));
+            marks.addAll(Symbols.fitting(fitting.thing(), x(station), top(station), gutterMm));
         }
         for (Placed<WayPart.Outlet> outlet : Placed.outlets(built)) {
             outlet(outlet.thing(), outlet.stationMm());

@@ -43,7 +43,7 @@ public final class Key {
                         "joint",
                         "expansion joint",
                         "fitting",
-                        "screwed fitting",
+                        "fitting that carries",
                         "outlet",
                         "sole, as read",
                         "not recorded",
@@ -70,8 +70,9 @@ public final class Key {
             case "joint" -> on(x, top, Symbols.joint(joint("cemented"), x, top, DEEP_MM));
             case "expansion joint" ->
                     on(x, top, Symbols.joint(joint("expansion"), x, top, DEEP_MM));
-            case "fitting" -> on(x, top, Symbols.fitting(Words.NO, x, top, DEEP_MM));
-            case "screwed fitting" -> on(x, top, Symbols.fitting(Words.YES, x, top, DEEP_MM));
+            case "fitting" -> on(x, top, Symbols.fitting(fitting(Words.NO), x, top, DEEP_MM));
+            case "fitting that carries" ->
+                    on(x, top, Symbols.fitting(fitting(Words.YES), x, top, DEEP_MM));
             case "outlet" ->
                     on(
                             x,
@@ -155,6 +156,10 @@ public final class Key {
 
     private static Run.Joint joint(String kind) {
         return new Run.Joint("", kind, 0.0, null, null, null, null, null);
+    }
+
+    private static Run.Fitting fitting(String carries) {
+        return new Run.Fitting("", null, 0.0, Words.YES, null, carries);
     }
 
     private static WayPart.Outlet outlet() {

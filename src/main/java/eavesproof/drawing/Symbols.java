@@ -38,13 +38,22 @@ final class Symbols {
         return marks;
     }
 
-    /** A square: solid if it is screwed to the fascia, and so supports the gutter. */
-    static List<Mark> fitting(@Nullable String screwed, double x, double top, double depth) {
-        Fill fill = Words.YES.equals(screwed) ? Fill.INK : Fill.WHITE;
-        boolean said = Words.YES.equals(screwed) || Words.NO.equals(screwed);
+    /**
+     * A square: solid if the gutter lies in it and it is screwed to the fascia, and so supports the
+     * gutter; outlined if either is not so; dotted where that is not recorded.
+     */
+    static List<Mark> fitting(Run.Fitting fitting, double x, double top, double depth) {
+        String carries = fitting.carriesGutter();
+        String screwed = fitting.screwedToFascia();
+        boolean supports = Words.YES.equals(carries) && Words.YES.equals(screwed);
+        boolean known = supports || Words.NO.equals(carries) || Words.NO.equals(screwed);
         return List.of(
                 Mark.Stroke.between(x, top, x, top + depth, Line.FINE),
-                square(x, top + depth / 2, fill, said ? Line.PLAIN : Line.DOTTED));
+                square(
+                        x,
+                        top + depth / 2,
+                        supports ? Fill.INK : Fill.WHITE,
+                        known ? Line.PLAIN : Line.DOTTED));
     }
 
     static Mark reading(double x, double soleY) {
