@@ -42,6 +42,7 @@ final class AsRecorded {
     private List<Report.Entry> facts() {
         List<Report.Entry> facts = new ArrayList<>();
         facts.add(new Report.Entry("Gutter", gutter(job, run)));
+        facts.add(new Report.Entry("How it is held", People.or(run.held())));
         facts.add(
                 new Report.Entry(
                         "Ends",
