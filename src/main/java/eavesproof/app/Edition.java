@@ -48,7 +48,7 @@ final class Edition {
             CheckedJob checked, byte[] record, Photographs photographs, Optional<byte[]> rules) {
         Issue issue =
                 issue(checked, record)
-                        .withPhotographs(photographs.byId())
+                        .withPictures(photographs.byId(), photographs.signature())
                         .replacing(made.replaces());
         return rules.isEmpty()
                 ? issue

@@ -17,12 +17,13 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What came of the photographs that a record names.
+ * What came of the photographs that a record names, and the picture of a signature.
  *
  * @param byId in the order of the record
+ * @param signature of somebody's hand, where one was asked for
  */
-public record Photographs(Map<String, Photo> byId) {
-    public static final Photographs NONE = new Photographs(Map.of());
+public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signature) {
+    public static final Photographs NONE = new Photographs(Map.of(), Optional.empty());
 
     public Photographs {
         byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));
@@ -35,7 +36,16 @@ public record Photographs(Map<String, Photo> byId) {
         for (Job.Photograph photograph : recorded(job)) {
             byId.put(photograph.id(), files.read(photograph.file()));
         }
-        return new Photographs(byId);
+        return new Photographs(byId, Optional.empty());
+    }
+
+    /** The picture of a signature in a file that somebody named, or why there is none. */
+    public static Photo signatureIn(Path file) throws IOException {
+        return PhotoFolder.readFile(file);
+    }
+
+    public Photographs withSignature(Photo.Print picture) {
+        return new Photographs(byId, Optional.of(picture));
     }
 
     /** Taken out of a report again. */
@@ -44,19 +54,40 @@ public record Photographs(Map<String, Photo> byId) {
         for (Made.Photograph photograph : made.photographs()) {
             byId.put(photograph.id(), again(report, photograph));
         }
-        return new Photographs(byId);
+        return new Photographs(
+                byId, made.signaturePicture().flatMap(picture -> again(report, picture)));
     }
 
     /** Those that were printed and are not in the file as they were, in sentences. */
     static List<String> lost(ReportFile report, Made made) {
-        return made.photographs().stream()
+        List<String> lost = new ArrayList<>();
+        made.photographs().stream()
                 .filter(
                         one ->
                                 one.print()
                                         .filter(p -> report.picture(p.sha256()).isEmpty())
                                         .isPresent())
                 .map(one -> "Photograph " + one.id() + " is not in the file as it was printed.")
-                .toList();
+                .forEach(lost::add);
+        made.signaturePicture()
+                .filter(one -> report.picture(one.print().sha256()).isEmpty())
+                .ifPresent(
+                        one ->
+                                lost.add(
+                                        "The picture of a signature is not in the file as it was"
+                                                + " printed."));
+        return lost;
+    }
+
+    private static Optional<Photo.Print> again(ReportFile report, Made.SignaturePicture picture) {
+        return report.picture(picture.print().sha256())
+                .map(
+                        jpeg ->
+                                new Photo.Print(
+                                        picture.fileSha256(),
+                                        jpeg,
+                                        picture.print().widthPx(),
+                                        picture.print().heightPx()));
     }
 
     private static Photo again(ReportFile report, Made.Photograph photograph) {
@@ -100,15 +131,18 @@ public record Photographs(Map<String, Photo> byId) {
     private static Made.Photograph made(String id, Photo photo) {
         if (photo instanceof Photo.Print print) {
             return new Made.Photograph(
-                    id,
-                    Optional.of(print.fileSha256()),
-                    Optional.of(
-                            new Made.Print(
-                                    Sha256.of(print.jpeg()), print.widthPx(), print.heightPx())),
-                    "");
+                    id, Optional.of(print.fileSha256()), Optional.of(made(print)), "");
         }
         Photo.Missing missing = (Photo.Missing) photo;
         return new Made.Photograph(id, missing.fileSha256(), Optional.empty(), missing.why());
+    }
+
+    Optional<Made.SignaturePicture> madeSignature() {
+        return signature.map(print -> new Made.SignaturePicture(print.fileSha256(), made(print)));
+    }
+
+    private static Made.Print made(Photo.Print print) {
+        return new Made.Print(Sha256.of(print.jpeg()), print.widthPx(), print.heightPx());
     }
 
     private static List<Job.Photograph> recorded(Job job) {

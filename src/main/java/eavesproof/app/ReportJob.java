@@ -91,6 +91,7 @@ public record ReportJob(Path template, Paper paper, LocalDate issued, String rep
                         replaces,
                         signer.map(
                                 by -> new Made.Signer(by.name(), by.fingerprint(), by.selfMade())),
-                        photographs.made()));
+                        photographs.made(),
+                        photographs.madeSignature()));
     }
 }

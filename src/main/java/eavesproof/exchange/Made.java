@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param paper its sheet
  * @param replaces the number of the report that it replaces; empty where it replaces none
  * @param signer whose digital signature the paper names, if any
+ * @param signaturePicture the picture of a handwritten signature on the paper, if there is one
  */
 public record Made(
         String program,
@@ -21,7 +22,8 @@ public record Made(
         String paper,
         String replaces,
         Optional<Signer> signer,
-        List<Photograph> photographs) {
+        List<Photograph> photographs,
+        Optional<SignaturePicture> signaturePicture) {
     public Made {
         photographs = List.copyOf(photographs);
     }
@@ -38,6 +40,11 @@ public record Made(
      */
     public record Photograph(
             String id, Optional<String> fileSha256, Optional<Print> print, String missing) {}
+
+    /**
+     * @param fileSha256 of the file that somebody named
+     */
+    public record SignaturePicture(String fileSha256, Print print) {}
 
     /**
      * @param sha256 of the picture as it stands in the file of the report

@@ -25,6 +25,9 @@ public final class MadeFile {
         all.put("replaces", made.replaces());
         all.put("signer", made.signer().map(MadeFile::signer).orElse(null));
         all.put("photographs", made.photographs().stream().map(MadeFile::photograph).toList());
+        all.put(
+                "signature_picture",
+                made.signaturePicture().map(MadeFile::signaturePicture).orElse(null));
         return JsonLayout.of(all).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -47,6 +50,15 @@ public final class MadeFile {
         return all;
     }
 
+    private static Map<String, Object> signaturePicture(Made.SignaturePicture picture) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("file_sha256", picture.fileSha256());
+        all.put("print_sha256", picture.print().sha256());
+        all.put("width_px", picture.print().widthPx());
+        all.put("height_px", picture.print().heightPx());
+        return all;
+    }
+
     /** Empty where the file is not one that was written here. */
     public static Optional<Made> read(byte[] file) {
         return OwnJson.read(file).map(MadeFile::made);
@@ -59,13 +71,7 @@ public final class MadeFile {
                     new Made.Photograph(
                             text(one, "id"),
                             known(one, "file_sha256"),
-                            known(one, "print_sha256")
-                                    .map(
-                                            sha256 ->
-                                                    new Made.Print(
-                                                            sha256,
-                                                            one.path("width_px").asInt(),
-                                                            one.path("height_px").asInt())),
+                            print(one),
                             text(one, "missing")));
         }
         JsonNode signer = all.path("signer");
@@ -83,7 +89,23 @@ public final class MadeFile {
                                         text(signer, "fingerprint"),
                                         signer.path("self_made").asBoolean()))
                         : Optional.empty(),
-                photographs);
+                photographs,
+                print(all.path("signature_picture"))
+                        .map(
+                                print ->
+                                        new Made.SignaturePicture(
+                                                text(all.path("signature_picture"), "file_sha256"),
+                                                print)));
+    }
+
+    private static Optional<Made.Print> print(JsonNode picture) {
+        return known(picture, "print_sha256")
+                .map(
+                        sha256 ->
+                                new Made.Print(
+                                        sha256,
+                                        picture.path("width_px").asInt(),
+                                        picture.path("height_px").asInt()));
     }
 
     private static String text(JsonNode node, String key) {

@@ -98,7 +98,7 @@ final class Composition {
                 Tables.photographs(job),
                 pictures.pictures(),
                 Objects.requireNonNullElse(job.remarks(), List.of()),
-                Declarations.of(job, issue.signedBy().isPresent()),
+                Declarations.of(job, issue.signedBy().isPresent(), issue.signaturePicture()),
                 DigitalSignature.inWords(issue.signedBy()),
                 Limits.of(issue),
                 Limits.identity(issue, number(), madeFrom),

@@ -4,6 +4,7 @@ import eavesproof.job.Job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Who signs, and what each of them declares: nobody answers for what somebody else did. */
 final class Declarations {
@@ -13,6 +14,11 @@ final class Declarations {
     private static final String READ =
             "I declare that the readings and circumstances in this record are those that I took and"
                     + " saw.";
+
+    /** Of a picture: what fits into the line for a signature. */
+    private static final double WIDEST_MM = 48;
+
+    private static final double HIGHEST_MM = 15;
 
     private final List<Job.Person> installers;
     private final List<Job.Person> measurers;
@@ -27,20 +33,38 @@ final class Declarations {
      * A place to sign for each installer, and for whoever measured if that was another.
      *
      * @param digitally whether a digital signature is to lie in the first place
+     * @param picture of a signature, for the first place too
      */
-    static List<Report.Signature> of(Job job, boolean digitally) {
-        List<Report.Signature> signatures = new Declarations(job).signatures();
-        if (digitally) {
-            Report.Signature first = signatures.get(0);
-            signatures.set(
-                    0,
-                    new Report.Signature(
-                            first.heading(),
-                            first.declares(),
-                            first.lines(),
-                            Markup.SIGNATURE_PLACE));
-        }
+    static List<Report.Signature> of(Job job, boolean digitally, Optional<Photo.Print> picture) {
+        Declarations declarations = new Declarations(job);
+        List<Report.Signature> signatures = declarations.signatures();
+        Report.Signature first = signatures.get(0);
+        signatures.set(
+                0,
+                new Report.Signature(
+                        first.heading(),
+                        first.declares(),
+                        first.lines(),
+                        digitally ? Markup.SIGNATURE_PLACE : "",
+                        picture.map(declarations::shown).stream().toList()));
         return signatures;
+    }
+
+    private Report.SignaturePicture shown(Photo.Print print) {
+        String alt = "Signature of " + first() + ", as a picture";
+        return new Report.SignaturePicture(
+                Pictures.placed(Markup.SIGNATURE_PICTURE, alt, print, WIDEST_MM, HIGHEST_MM),
+                "A picture of a signature; it proves nothing about who put it there. Its file has"
+                        + " SHA-256 "
+                        + print.fileSha256()
+                        + ".");
+    }
+
+    /** Whose place is the first. */
+    private String first() {
+        List<Job.Person> all = installers.isEmpty() ? measurers : installers;
+        String name = all.isEmpty() ? null : all.get(0).name();
+        return name == null ? "somebody whose name is not recorded" : name;
     }
 
     private List<Report.Signature> signatures() {
@@ -97,6 +121,7 @@ final class Declarations {
                         new Report.Entry("Licence", licence),
                         new Report.Entry("Place and date", ""),
                         new Report.Entry("Signature", "")),
-                "");
+                "",
+                List.of());
     }
 }

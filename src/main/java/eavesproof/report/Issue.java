@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param issued the date on the paper
  * @param program name and version
  * @param photographs what came of those that were looked for, by id
+ * @param signaturePicture of somebody's hand, where one is to be shown
  * @param signedBy who will sign it digitally, if anybody
  * @param replaces the number of the report that it replaces; empty where it replaces none
  */
@@ -32,6 +33,7 @@ public record Issue(
         Paper paper,
         String program,
         Map<String, Photo> photographs,
+        Optional<Photo.Print> signaturePicture,
         Optional<SignedBy> signedBy,
         String replaces) {
     private static final int ENOUGH = 8;
@@ -61,13 +63,15 @@ public record Issue(
                 program,
                 Map.of(),
                 Optional.empty(),
+                Optional.empty(),
                 "");
     }
 
     /**
      * @param read what came of each photograph, by its id in the record
+     * @param signature the picture of a signature, if one is to be shown
      */
-    public Issue withPhotographs(Map<String, Photo> read) {
+    public Issue withPictures(Map<String, Photo> read, Optional<Photo.Print> signature) {
         return new Issue(
                 job,
                 survey,
@@ -77,6 +81,7 @@ public record Issue(
                 paper,
                 program,
                 read,
+                signature,
                 signedBy,
                 replaces);
     }
@@ -91,6 +96,7 @@ public record Issue(
                 paper,
                 program,
                 photographs,
+                signaturePicture,
                 signer,
                 replaces);
     }
@@ -105,6 +111,7 @@ public record Issue(
                 paper,
                 program,
                 photographs,
+                signaturePicture,
                 signedBy,
                 another);
     }
@@ -121,6 +128,7 @@ public record Issue(
                 paper,
                 program,
                 photographs,
+                signaturePicture,
                 signedBy,
                 replaces);
     }

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** The photographs of a job with their captions, and of each that cannot be shown the reason. */
+/**
+ * The pictures of a report: a signature, and the photographs of a job with their captions, and of
+ * each that cannot be shown the reason.
+ */
 final class Pictures {
     /** Two side by side, and three rows on a page. */
     private static final double WIDTH_SHARE = 0.48;
@@ -20,11 +23,13 @@ final class Pictures {
     Pictures(Issue issue, double widthMm) {
         List<Job.Photograph> recorded =
                 Objects.requireNonNullElse(issue.job().photographs(), List.<Job.Photograph>of());
+        issue.signaturePicture()
+                .ifPresent(print -> prints.put(address(Markup.SIGNATURE_PICTURE), print));
         for (int i = 0; i < recorded.size(); i++) {
             Job.Photograph photograph = recorded.get(i);
             Photo photo = issue.photographs().get(photograph.id());
             if (photo instanceof Photo.Print print) {
-                prints.put(Markup.PHOTOGRAPH + (i + 1), print);
+                prints.put(address(i + 1), print);
                 pictures.add(shown(photograph, i + 1, print, widthMm * WIDTH_SHARE));
             } else if (photo instanceof Photo.Missing missing) {
                 pictures.add(notShown(photograph, missing));
@@ -43,14 +48,24 @@ final class Pictures {
 
     private static Report.Picture shown(
             Job.Photograph photograph, int number, Photo.Print print, double widestMm) {
-        double scale = Math.min(widestMm / print.widthPx(), HIGHEST_MM / print.heightPx());
+        return new Report.Picture(
+                List.of(placed(number, caption(photograph), print, widestMm, HIGHEST_MM)),
+                caption(photograph),
+                details(photograph, "File", print.fileSha256()));
+    }
+
+    /** As large as fits. */
+    static Markup placed(
+            int number, String alt, Photo.Print print, double widestMm, double highestMm) {
+        double scale = Math.min(widestMm / print.widthPx(), highestMm / print.heightPx());
         // A long and narrow picture still has a side that can be printed.
         double widthMm = Math.max(0.1, print.widthPx() * scale);
         double heightMm = Math.max(0.1, print.heightPx() * scale);
-        return new Report.Picture(
-                List.of(Markup.photograph(number, caption(photograph), widthMm, heightMm)),
-                caption(photograph),
-                details(photograph, "File", print.fileSha256()));
+        return Markup.photograph(number, alt, widthMm, heightMm);
+    }
+
+    static String address(int number) {
+        return Markup.PHOTOGRAPH + number;
     }
 
     private static Report.Picture notShown(Job.Photograph photograph, Photo.Missing missing) {

@@ -204,8 +204,21 @@ public record Report(
      * @param declares what is signed
      * @param place the id that the last line must have if a digital signature is to lie there;
      *     empty where none is
+     * @param pictures of a handwritten signature, one or none
      */
-    public record Signature(String heading, String declares, List<Entry> lines, String place) {}
+    public record Signature(
+            String heading,
+            String declares,
+            List<Entry> lines,
+            String place,
+            List<SignaturePicture> pictures) {}
+
+    /**
+     * The picture of a handwritten signature.
+     *
+     * @param says that it proves nothing, and the hash of its file
+     */
+    public record SignaturePicture(Markup shown, String says) {}
 
     public record Caution(String topic, String text, String source) {}
 

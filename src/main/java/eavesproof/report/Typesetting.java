@@ -40,6 +40,7 @@ public final class Typesetting {
         double width = issue.paper().widthMm() - 2 * MARGIN_MM;
         Composition composition = new Composition(issue, width, (id, drawing) -> Markup.place(id));
         String page = fill(composition, false);
+        checkSigned(issue, page);
         return new Manuscript(
                 page,
                 composition.drawings(),
@@ -67,7 +68,17 @@ public final class Typesetting {
     public String forScreen(Issue issue) throws LayoutTrouble {
         BiFunction<String, Drawing, Markup> drawn = (id, drawing) -> Markup.draw(drawing);
         Composition composition = new Composition(issue, SCREEN_MM, drawn);
-        return "<!DOCTYPE html>\n" + pictured(fill(composition, true), composition.photographs());
+        String page = fill(composition, true);
+        checkSigned(issue, page);
+        return "<!DOCTYPE html>\n" + pictured(page, composition.photographs());
+    }
+
+    /** Whoever asks for the picture of a signature must not get a paper without it. */
+    private static void checkSigned(Issue issue, String page) throws LayoutTrouble {
+        String place = "src=\"" + Pictures.address(Markup.SIGNATURE_PICTURE) + "\"";
+        if (issue.signaturePicture().isPresent() && !page.contains(place)) {
+            throw new LayoutTrouble(TEMPLATE, "has no place for the picture of a signature");
+        }
     }
 
     /** After the template is filled, so that its allowance is one of words and not of pictures. */

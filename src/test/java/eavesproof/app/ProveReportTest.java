@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.exchange.Made;
 import eavesproof.report.Allowance;
+import eavesproof.report.LayoutTrouble;
 import eavesproof.report.Manuscript;
 import eavesproof.report.Paper;
 import eavesproof.report.Photo;
@@ -26,6 +27,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -128,6 +130,64 @@ class ProveReportTest {
             assertTrue(title.endsWith(": care of the gutter"), title);
             assertTrue(text.contains(checked.findings().jobSha256()), "the same as on the record");
         }
+    }
+
+    private static Photographs withSignature() throws Exception {
+        Path file = Files.write(folder.resolve("hand.jpg"), picture(0x2040A0));
+        return photographs.withSignature((Photo.Print) Photographs.signatureIn(file));
+    }
+
+    @Test
+    void aPictureOfASignatureIsPrintedAndProvedWithASignatureAndWithout() throws Exception {
+        Photographs both = withSignature();
+        for (String template : List.of("installer-record", "care-sheet")) {
+            ReportJob report = report(TEMPLATES.resolve(template));
+            for (byte[] pdf :
+                    List.of(
+                            report.pdf(checked, record, both),
+                            report.signed(checked, record, both, key, WHEN))) {
+                Conformance.assertArchivalAndAccessible(pdf);
+                Proof proof = prove(pdf);
+                assertEquals(0, proof.exitCode(), template + said(proof));
+                assertTrue(said(proof).contains("byte for byte"), said(proof));
+                try (PDDocument document = Loader.loadPDF(pdf)) {
+                    String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
+                    assertTrue(text.contains("itprovesnothingaboutwhoputitthere"), template);
+                    assertTrue(text.contains(both.signature().orElseThrow().fileSha256()));
+                }
+            }
+        }
+    }
+
+    @Test
+    void anotherPictureOfASignatureThanTheOneThatWasPrintedIsTold() throws Exception {
+        byte[] with =
+                report(TEMPLATES.resolve("installer-record")).pdf(checked, record, withSignature());
+        Proof proof =
+                prove(
+                        withFile(
+                                with,
+                                "made.json",
+                                text ->
+                                        text.replaceAll(
+                                                "\"print_sha256\": *\"[0-9a-f]{64}\"",
+                                                "\"print_sha256\": \"" + "0".repeat(64) + "\"")));
+        assertEquals(1, proof.exitCode(), said(proof));
+        assertTrue(said(proof).contains("The picture of a signature is not in the file"));
+    }
+
+    @Test
+    void aTemplateWithoutAPlaceForThePictureOfASignatureIsRefused() throws Exception {
+        Path own = Files.createDirectory(folder.resolve("unsigned"));
+        Files.writeString(
+                own.resolve("report.ftlh"), "<html><head><title>x</title></head><body/></html>");
+        LayoutTrouble trouble =
+                assertThrows(
+                        LayoutTrouble.class,
+                        () -> report(own).pdf(checked, record, withSignature()));
+        assertTrue(
+                String.valueOf(trouble.getMessage()).contains("no place for the picture"),
+                trouble::getMessage);
     }
 
     @Test
@@ -434,7 +494,8 @@ class ProveReportTest {
                         "A4",
                         "",
                         signer,
-                        photographs.made());
+                        photographs.made(),
+                        Optional.empty());
         return new Typesetting(template, Allowance.USUAL)
                 .forPaper(Edition.of(ISSUED, Paper.A4, made).issue(checked, record, photographs));
     }

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.app.Launcher.Answer;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,6 +90,27 @@ class ReportIT {
         assertEquals(65, answer.exit(), answer::err);
         assertEquals("", answer.out());
         assertEquals(List.of("bad.json"), left());
+    }
+
+    @Test
+    void thePictureOfASignatureIsPrintedAndWhatIsNoPictureLeavesNoFile() throws Exception {
+        Files.writeString(elsewhere.resolve("hand.png"), "not a picture");
+        Answer refused =
+                eavesproof.ask("report", GOOD, "-o", "r.pdf", "--signature-picture", "hand.png");
+        assertEquals(65, refused.exit(), refused::err);
+        assertTrue(refused.err().contains("hand.png is neither JPEG nor PNG"), refused::err);
+        assertEquals(List.of("hand.png"), left());
+
+        ImageIO.write(
+                new BufferedImage(90, 30, BufferedImage.TYPE_INT_RGB),
+                "png",
+                elsewhere.resolve("hand.png").toFile());
+        Answer answer =
+                eavesproof.ask("report", GOOD, "-o", "r.html", "--signature-picture", "hand.png");
+        assertEquals(0, answer.exit(), answer::err);
+        assertTrue(
+                Files.readString(elsewhere.resolve("r.html"))
+                        .contains("as a picture\" style=\"width:45.0mm;height:15.0mm\""));
     }
 
     @Test

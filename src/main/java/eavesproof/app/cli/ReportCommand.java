@@ -7,6 +7,7 @@ import eavesproof.app.WholeFile;
 import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.report.LayoutTrouble;
+import eavesproof.report.Photo;
 import eavesproof.report.pdf.KeyTrouble;
 import eavesproof.report.pdf.SigningKey;
 import java.io.IOException;
@@ -28,6 +29,13 @@ final class ReportCommand implements Command {
                     "sign the PDF digitally with this key; its passphrase is asked for, or taken"
                             + " from "
                             + Passphrase.VARIABLE);
+    private static final Flag SIGNATURE_PICTURE =
+            new Flag(
+                    "",
+                    "signature-picture",
+                    "FILE.png|jpg",
+                    "print this picture of a handwritten signature where the first declaration is"
+                            + " signed");
     private static final Flag REPLACES =
             new Flag(
                     "",
@@ -68,7 +76,9 @@ final class ReportCommand implements Command {
                         + " JPEG or PNG. Only what is seen goes on the paper, not where it was"
                         + " taken.",
                 "A self-made certificate shows that the file has not changed since it was signed;"
-                        + " it does not show who signed.");
+                        + " it does not show who signed.",
+                "The picture of a signature proves nothing about who put it there, and the paper"
+                        + " says so.");
     }
 
     @Override
@@ -81,6 +91,7 @@ final class ReportCommand implements Command {
                 Printed.DATE,
                 REPLACES,
                 SIGN,
+                SIGNATURE_PICTURE,
                 Flag.FORCE);
     }
 
@@ -93,7 +104,7 @@ final class ReportCommand implements Command {
         Optional<SigningKey> key = key(asked, html, report);
         RecordOnDisk record = RecordOnDisk.read(asked);
         CheckedJob checked = record.check(asked.value(Flag.RULES), here);
-        Photographs photographs = Photographs.beside(record.folder(), checked.job());
+        Photographs photographs = signed(asked, Photographs.beside(record.folder(), checked.job()));
         photographs.troubles(checked.job()).forEach(here.messages()::println);
         try {
             target.write(
@@ -142,6 +153,20 @@ final class ReportCommand implements Command {
             throw Passphrase.refused(file.get(), e);
         }
         return Optional.of(key);
+    }
+
+    private static Photographs signed(Asked asked, Photographs photographs)
+            throws WrongUse, BadInput, IOException {
+        Optional<String> file = asked.value(SIGNATURE_PICTURE);
+        if (file.isEmpty()) {
+            return photographs;
+        }
+        Photo read = Photographs.signatureIn(Asked.path(file.get()));
+        if (read instanceof Photo.Missing missing) {
+            throw new BadInput(
+                    "the picture of a signature", List.of(file.get() + " " + missing.why()));
+        }
+        return photographs.withSignature((Photo.Print) read);
     }
 
     /** A report of another day is signed as of that day, so that the same call gives the same. */

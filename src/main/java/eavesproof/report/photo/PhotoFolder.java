@@ -27,6 +27,15 @@ public final class PhotoFolder {
         this.folder = folder.toRealPath();
     }
 
+    /** The picture in a file that somebody named, wherever it lies. */
+    public static Photo readFile(Path file) throws IOException {
+        Path real = file.toRealPath();
+        Path parent = real.getParent();
+        return parent == null
+                ? new Photo.Missing("is no file", Optional.empty())
+                : new PhotoFolder(parent).read(String.valueOf(real.getFileName()));
+    }
+
     /** The picture in the file of that name, or why there is none. */
     public Photo read(@Nullable String name) {
         byte[] bytes;

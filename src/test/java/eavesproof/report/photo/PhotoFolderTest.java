@@ -57,6 +57,21 @@ class PhotoFolderTest {
     }
 
     @Test
+    void aFileThatIsNamedIsReadWhereverALinkLeadsAndAnythingElseIsToldByItsReason()
+            throws Exception {
+        Path file = Files.write(outside.resolve("hand.jpg"), exif(jpeg(corners(64, 32)), 6, true));
+        Path link = Files.createSymbolicLink(job().resolve("link.jpg"), file);
+        Photo.Print print = (Photo.Print) PhotoFolder.readFile(link);
+        assertEquals(32, print.widthPx(), "upright");
+        assertFalse(latin(print.jpeg()).contains(WHERE));
+        Photo.Missing text =
+                (Photo.Missing)
+                        PhotoFolder.readFile(Files.writeString(outside.resolve("x.png"), "hand"));
+        assertEquals("is neither JPEG nor PNG", text.why());
+        assertEquals("is no file", ((Photo.Missing) PhotoFolder.readFile(job())).why());
+    }
+
+    @Test
     void eitherOrderOfBytesIsUnderstood() throws Exception {
         BufferedImage print = image(print("p.jpg", exif(jpeg(corners(64, 32)), 6, false)));
         assertEquals(Color.RED, corner(print, "right top"));
