@@ -5,6 +5,8 @@ import eavesproof.job.Job.Rainfall;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,8 +14,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The rain that a gutter is reckoned for: of those recorded the one with the duration and the
  * yearly chance that the rule set states. One that is shorter and rarer is at least as strong, and
- * serves where that is missing. Where the rule set has the rain of the place that the record names,
- * the stronger of the two counts, so that nobody records a rain away.
+ * serves where that is missing; but one that is longer and more frequent is at most as strong, and
+ * where it says more than the other, the record contradicts itself and the stronger counts. Where
+ * the rule set has the rain of the place that the record names, the stronger of the two counts, so
+ * that nobody records a rain away.
  *
  * @param mmPerH its intensity
  */
@@ -22,6 +26,10 @@ record DesignRain(double mmPerH, List<Working> workings) {
     private record Kind(double minutes, double aepPercent) {
         boolean servesFor(Kind asked) {
             return minutes <= asked.minutes && aepPercent <= asked.aepPercent;
+        }
+
+        boolean isNoStrongerThan(Kind asked) {
+            return asked.servesFor(this);
         }
 
         String text() {
@@ -57,7 +65,7 @@ record DesignRain(double mmPerH, List<Working> workings) {
         if (here == null) {
             Found.need(recorded, "the rainfall");
         }
-        DesignRain said = least(recorded == null ? List.of() : recorded, asked, minutes.source());
+        DesignRain said = strongEnough(rains(recorded), asked, minutes.source());
         if (said == null || (here != null && here.mmPerH() > said.mmPerH())) {
             String unlisted = place.map(one -> ", and " + RainOfPlace.notThere(one)).orElse("");
             return Found.orElse(
@@ -67,24 +75,37 @@ record DesignRain(double mmPerH, List<Working> workings) {
         return said;
     }
 
-    /** Of those recorded that serve the weakest: each of them is at least as strong as asked. */
-    private static @Nullable DesignRain least(List<Rainfall> recorded, Kind asked, String askedBy) {
-        DesignRain least = null;
-        for (Rainfall one : recorded) {
+    /** A rainfall of the record that says all of what it is. */
+    private record Rain(Kind kind, double mmPerH, String source) {}
+
+    private static List<Rain> rains(@Nullable List<Rainfall> recorded) {
+        List<Rain> rains = new ArrayList<>();
+        for (Rainfall one : recorded == null ? List.<Rainfall>of() : recorded) {
             Double intensity = one.intensityMmH();
             Double lasts = one.durationMin();
             Double yearly = one.aepPercent();
-            if (intensity == null || lasts == null || yearly == null) {
-                continue;
-            }
-            Kind kind = new Kind(lasts, yearly);
-            if (kind.servesFor(asked) && (least == null || intensity < least.mmPerH())) {
+            if (intensity != null && lasts != null && yearly != null) {
                 String source = one.source();
-                String from = source == null ? "its source is not recorded" : source;
-                least = of(asked, askedBy, kind, intensity, from);
+                rains.add(
+                        new Rain(
+                                new Kind(lasts, yearly),
+                                intensity,
+                                source == null ? "its source is not recorded" : source));
             }
         }
-        return least;
+        return rains;
+    }
+
+    /** The weakest of those that are at least as strong as asked, if none at most so says more. */
+    private static @Nullable DesignRain strongEnough(List<Rain> rains, Kind asked, String askedBy) {
+        Comparator<Rain> byStrength = Comparator.comparingDouble(Rain::mmPerH);
+        Optional<Rain> most =
+                rains.stream().filter(it -> it.kind().servesFor(asked)).min(byStrength);
+        Optional<Rain> least =
+                rains.stream().filter(it -> it.kind().isNoStrongerThan(asked)).max(byStrength);
+        return most.map(one -> least.filter(it -> it.mmPerH() > one.mmPerH()).orElse(one))
+                .map(it -> of(asked, askedBy, it.kind(), it.mmPerH(), it.source()))
+                .orElse(null);
     }
 
     private static DesignRain of(

@@ -42,13 +42,31 @@ record Expansion(
                             Found.need(of.material(), "the material of gutter " + of.id());
                     boolean shade = "shade".equals(fitted.light());
                     double unsure = (shade ? SHADE_C : SUN_C) / SQRT_3;
+                    Basis.Amount mmPerMC = basis.of(BasisKey.EXPANSION_MM_M_C, material).need();
+                    Basis.Amount coldest = basis.of(BasisKey.COLDEST_C, material).need();
+                    Basis.Amount warmest = basis.of(BasisKey.WARMEST_C, material).need();
+                    if (celsius > warmest.value() || celsius < coldest.value()) {
+                        throw Found.lacking(beyond(what, celsius, coldest, warmest));
+                    }
                     return new Expansion(
                             Uncertain.of(celsius, what, unsure),
                             shade ? "in the shade" : "in the sun, or not said",
-                            basis.of(BasisKey.EXPANSION_MM_M_C, material).need(),
-                            basis.of(BasisKey.COLDEST_C, material).need(),
-                            basis.of(BasisKey.WARMEST_C, material).need());
+                            mmPerMC,
+                            coldest,
+                            warmest);
                 });
+    }
+
+    private static String beyond(
+            String what, double celsius, Basis.Amount coldest, Basis.Amount warmest) {
+        return "the "
+                + what
+                + ", "
+                + Decimals.with(celsius, Unit.CELSIUS)
+                + ", lies outside what is reckoned with, "
+                + Decimals.with(coldest.value(), Unit.CELSIUS)
+                + " to "
+                + Decimals.with(warmest.value(), Unit.CELSIUS);
     }
 
     /** By how much a length still grows until it is as warm as it gets, mm. */

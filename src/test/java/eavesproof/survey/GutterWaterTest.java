@@ -143,6 +143,25 @@ class GutterWaterTest {
     }
 
     @Test
+    void aWeakerRainBesideTheOneAskedForChangesNothing() {
+        List<Job.Rainfall> weaker =
+                List.of(
+                        new Job.Rainfall(60.0, 10.0, 1.0, "rarer"),
+                        new Job.Rainfall(60.0, 5.0, 10.0, "shorter"),
+                        new Job.Rainfall(60.0, 10.0, 10.0, "the same again"));
+        for (Job.Rainfall other : weaker) {
+            wet.rainfall.clear();
+            wet.rainfall.add(new Job.Rainfall(200.0, 10.0, 10.0, "a map"));
+            wet.rainfall.add(other);
+            assertEquals(200, wet.survey().fact(Facts.DesignRain.class).intensityMmH());
+        }
+        wet.rainfall.clear();
+        wet.rainfall.add(new Job.Rainfall(10.0, 10.0, 10.0, "a map"));
+        wet.rainfall.add(new Job.Rainfall(150.0, 20.0, 10.0, "a longer one"));
+        assertEquals(150, wet.survey().fact(Facts.DesignRain.class).intensityMmH());
+    }
+
+    @Test
     void aWeakerRainDoesNotServe() {
         wet.rainfall.clear();
         wet.rainfall.add(new Job.Rainfall(60.0, 20.0, 10.0, "a map"));

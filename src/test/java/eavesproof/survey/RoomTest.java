@@ -1,6 +1,7 @@
 package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Run.End;
 import eavesproof.job.Run.Fitted;
@@ -68,6 +69,17 @@ class RoomTest {
     }
 
     /** NZ E1/AS1 Amendment 11, table 7: 5 m over 50 degrees. Published. */
+    @Test
+    void aGutterFittedWarmerOrColderThanItGetsIsAGap() {
+        for (double celsius : new double[] {31, -11, 120}) {
+            job.fitted = new Fitted(celsius, "shade", null);
+            String why = job.survey().gaps(Facts.JointGapLeft.class).get(0);
+            assertTrue(
+                    why.endsWith("lies outside what is reckoned with, -10 degC to 30 degC"), why);
+            assertEquals(2, job.survey().gaps(Facts.EndGapLeft.class).size());
+        }
+    }
+
     @Test
     void fiveMetresOfPvcChangeBySeventeenAndAHalfOverFiftyDegrees() {
         state("PVC-U", 0.07, 0, 50);
