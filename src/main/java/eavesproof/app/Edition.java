@@ -9,6 +9,8 @@ import eavesproof.report.Paper;
 import eavesproof.report.SignedBy;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Puts together what a report is made of: once when it is made, again when it is proved. */
@@ -46,21 +48,21 @@ final class Edition {
      */
     Issue issue(
             CheckedJob checked, byte[] record, Photographs photographs, Optional<byte[]> rules) {
-        Issue issue =
-                issue(checked, record)
-                        .withPictures(photographs.byId(), photographs.signature())
-                        .replacing(made.replaces());
-        return rules.isEmpty()
-                ? issue
-                : issue.with(
-                        new Attachment(
-                                RulesArchive.NAME,
-                                "application/zip",
-                                "The rules that the job was held against",
-                                rules.get()));
-    }
-
-    private Issue issue(CheckedJob checked, byte[] record) {
+        List<Attachment> more = new ArrayList<>();
+        more.add(
+                new Attachment(
+                        MadeFile.NAME,
+                        "application/json",
+                        "How this report was made, to make it again",
+                        MadeFile.write(made)));
+        rules.ifPresent(
+                archive ->
+                        more.add(
+                                new Attachment(
+                                        RulesArchive.NAME,
+                                        "application/zip",
+                                        "The rules that the job was held against",
+                                        archive)));
         return Issue.of(
                         checked.job(),
                         checked.survey(),
@@ -70,13 +72,12 @@ final class Edition {
                         issued,
                         paper,
                         Program.nameAndVersion())
-                .signedBy(made.signer().map(Edition::signedBy))
                 .with(
-                        new Attachment(
-                                MadeFile.NAME,
-                                "application/json",
-                                "How this report was made, to make it again",
-                                MadeFile.write(made)));
+                        photographs.byId(),
+                        photographs.signature(),
+                        made.signer().map(Edition::signedBy),
+                        made.replaces(),
+                        more);
     }
 
     private static SignedBy signedBy(Made.Signer signer) {

@@ -228,6 +228,12 @@ public record ProveReport(
                 proof.add(
                         Proof.Stands.WELL,
                         "The paper is, byte for byte, what the program prints from this data.");
+                if (!isShipped(report.made())) {
+                    proof.add(
+                            Proof.Stands.NOT_CHECKED,
+                            "What the paper says besides: its templates did not come with this"
+                                    + " program, and their words are those of whoever wrote them.");
+                }
             }
         } catch (LayoutTrouble | IllegalArgumentException e) {
             // What the report says of how it was made may be somebody else's words.
@@ -247,14 +253,22 @@ public record ProveReport(
 
     /** The folder whose files are those that the report was set by. */
     private Optional<Path> templates(Made made) throws IOException, LayoutTrouble {
-        Path folder = template.orElse(shippedTemplates.resolve("installer-record"));
-        if (template.isEmpty() && made.template().matches("[a-z0-9-]+")) {
-            folder = shippedTemplates.resolve(made.template());
-        }
+        Path folder = template.orElse(shipped(made));
+        return isOf(folder, made) ? Optional.of(folder) : Optional.empty();
+    }
+
+    private boolean isShipped(Made made) throws IOException, LayoutTrouble {
+        return isOf(shipped(made), made);
+    }
+
+    private Path shipped(Made made) {
+        boolean plain = made.template().matches("[a-z0-9-]+");
+        return shippedTemplates.resolve(plain ? made.template() : "installer-record");
+    }
+
+    private static boolean isOf(Path folder, Made made) throws IOException, LayoutTrouble {
         return Files.isDirectory(folder)
-                        && TemplateIdentity.sha256(folder).equals(made.templateSha256())
-                ? Optional.of(folder)
-                : Optional.empty();
+                && TemplateIdentity.sha256(folder).equals(made.templateSha256());
     }
 
     private static boolean sameProgram(Carried report) {

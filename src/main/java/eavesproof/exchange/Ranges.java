@@ -63,9 +63,12 @@ final class Ranges {
             Amount.atLeast(0, 30).as("a snow load in kilonewtons per square metre");
     static final Amount DISTANCE_KM = Amount.atLeast(0, 20_000);
 
-    /** The wettest minute ever gauged was below 2500 mm/h. */
+    /**
+     * The wettest minute ever gauged was below 2500 mm/h; below 10 mm/h, our choice, nobody reckons
+     * a gutter, and a number in inches shows.
+     */
     static final Amount INTENSITY_MM_H =
-            Amount.atLeast(1, 5000).as("the intensity of rain in millimetres an hour");
+            Amount.atLeast(10, 5000).as("the intensity of rain in millimetres an hour");
 
     static final Amount RAIN_MIN = Amount.atLeast(1, 10_080).as("a duration in minutes");
     static final Amount DURATION_MIN = Amount.above(0, 1e6);

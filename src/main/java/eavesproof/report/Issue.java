@@ -68,69 +68,22 @@ public record Issue(
     }
 
     /**
+     * With what else goes onto the paper and into the file.
+     *
      * @param read what came of each photograph, by its id in the record
      * @param signature the picture of a signature, if one is to be shown
      */
-    public Issue withPictures(Map<String, Photo> read, Optional<Photo.Print> signature) {
-        return new Issue(
-                job,
-                survey,
-                findings,
-                attachments,
-                issued,
-                paper,
-                program,
-                read,
-                signature,
-                signedBy,
-                replaces);
-    }
-
-    public Issue signedBy(Optional<SignedBy> signer) {
-        return new Issue(
-                job,
-                survey,
-                findings,
-                attachments,
-                issued,
-                paper,
-                program,
-                photographs,
-                signaturePicture,
-                signer,
-                replaces);
-    }
-
-    public Issue replacing(String another) {
-        return new Issue(
-                job,
-                survey,
-                findings,
-                attachments,
-                issued,
-                paper,
-                program,
-                photographs,
-                signaturePicture,
-                signedBy,
-                another);
-    }
-
-    public Issue with(Attachment another) {
+    public Issue with(
+            Map<String, Photo> read,
+            Optional<Photo.Print> signature,
+            Optional<SignedBy> signer,
+            String another,
+            List<Attachment> more) {
         List<Attachment> all = new ArrayList<>(attachments);
-        all.add(another);
+        all.addAll(more);
         return new Issue(
-                job,
-                survey,
-                findings,
-                all,
-                issued,
-                paper,
-                program,
-                photographs,
-                signaturePicture,
-                signedBy,
-                replaces);
+                job, survey, findings, all, issued, paper, program, read, signature, signer,
+                another);
     }
 
     /**

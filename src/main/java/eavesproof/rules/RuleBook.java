@@ -14,6 +14,19 @@ import java.util.stream.Stream;
 
 /** What is in force once all layers lie over one another. */
 public final class RuleBook {
+    /**
+     * What no rule set can leave unsaid, our choice: how a gutter hangs, where its water goes and
+     * whether it carries it. One rule of a stranger shows nothing of a job.
+     */
+    private static final List<String> LEAST =
+            List.of(
+                    "SupportCount",
+                    "BracketSpacing",
+                    "ReachFall",
+                    "OutletCount",
+                    "GutterRatio",
+                    "DischargeKind");
+
     private final List<RuleSet> layers;
     private final SortedMap<String, Rule> effective;
     private final List<List<Rule>> ofLayer;
@@ -125,9 +138,14 @@ public final class RuleBook {
         return document;
     }
 
-    /** Names of the fact kinds on which silence is no answer, those of all layers. */
+    /**
+     * Names of the fact kinds on which silence is no answer: those of all layers, and the least.
+     */
     public List<String> mustJudge() {
-        return union(layers.stream().flatMap(layer -> layer.mustJudge().stream()));
+        return union(
+                Stream.concat(
+                        layers.stream().flatMap(layer -> layer.mustJudge().stream()),
+                        LEAST.stream()));
     }
 
     public List<String> clausesNotChecked() {

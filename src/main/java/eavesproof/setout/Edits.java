@@ -10,6 +10,7 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -70,24 +71,14 @@ final class Edits {
     }
 
     static Job way(Job job, String id, UnaryOperator<WayPart> edit) {
-        List<WayPart> edited =
-                Parts.of(job.way()).stream()
-                        .map(it -> it.id().equals(id) ? edit.apply(it) : it)
-                        .toList();
-        return with(job, "way", edited);
+        return with(job, "way", one(job.way(), it -> it.id().equals(id), edit));
     }
 
     static Job bracket(Job job, String straight, String id, UnaryOperator<Bracket> edit) {
         return straight(
                 job,
                 straight,
-                it ->
-                        with(
-                                it,
-                                "brackets",
-                                Parts.of(it.brackets()).stream()
-                                        .map(one -> one.id().equals(id) ? edit.apply(one) : one)
-                                        .toList()));
+                it -> with(it, "brackets", one(it.brackets(), b -> b.id().equals(id), edit)));
     }
 
     static Job moveBracket(Job job, String straight, String id, double stationMm) {
@@ -103,13 +94,7 @@ final class Edits {
         return straight(
                 job,
                 straight,
-                it ->
-                        with(
-                                it,
-                                "joints",
-                                Parts.of(it.joints()).stream()
-                                        .map(one -> one.id().equals(id) ? edit.apply(one) : one)
-                                        .toList()));
+                it -> with(it, "joints", one(it.joints(), j -> j.id().equals(id), edit)));
     }
 
     static Job moveJoint(Job job, String straight, String id, double stationMm) {
@@ -119,6 +104,11 @@ final class Edits {
     static Job addJoint(Job job, String straight, Joint joint) {
         return straight(
                 job, straight, it -> with(it, "joints", plus(Parts.of(it.joints()), joint)));
+    }
+
+    private static <T> List<T> one(
+            @Nullable List<T> list, Predicate<T> asked, UnaryOperator<T> edit) {
+        return Parts.of(list).stream().map(it -> asked.test(it) ? edit.apply(it) : it).toList();
     }
 
     private static <T> List<T> plus(List<T> list, T one) {

@@ -54,17 +54,20 @@ final class BracketLoads {
     }
 
     private static Found<Stated> water(Gutter gutter) {
-        Said<Double> area = gutter.areaMm2();
-        return Found.recorded(area.is(), "the area of gutter " + gutter.id() + " when it is full")
+        return FullSection.stated(gutter)
                 .map(
-                        mm2 ->
+                        area ->
                                 new Stated(
-                                        mm2 / MM2_IN_A_M2 / MM_IN_A_M * WATER_KG_M3 * GRAVITY_M_S2,
+                                        area.mm2().value()
+                                                / MM2_IN_A_M2
+                                                / MM_IN_A_M
+                                                * WATER_KG_M3
+                                                * GRAVITY_M_S2,
                                         "area x 1000 kg/m3 x 9.81 m/s2, area "
-                                                + Answers.text(mm2, Unit.MM2)
+                                                + Answers.text(area.mm2().value(), Unit.MM2)
                                                 + ", "
-                                                + Provenance.of(area).text(),
-                                        Provenance.of(area)));
+                                                + area.from(),
+                                        area.provenance()));
     }
 
     private static Found<Stated> snow(Job job, Gutter gutter) {
@@ -75,7 +78,7 @@ final class BracketLoads {
                 Found.recorded(
                         profile == null ? null : profile.widthMm(),
                         "the width of gutter " + gutter.id());
-        return Found.recorded(ground.is(), "the snow load on the ground")
+        return Circumstances.groundSnow(job)
                 .then(
                         load ->
                                 width.map(

@@ -161,6 +161,16 @@ final class Circumstances {
                 run);
     }
 
+    /** The load of the snow on the ground; none at all contradicts that snow lies. */
+    static Found<Double> groundSnow(Job job) {
+        Job.Circumstances place = job.circumstances();
+        Double load = place == null ? null : place.groundSnowKnM2().is();
+        if (place != null && load != null && load == 0 && Words.YES.equals(place.snowLies().is())) {
+            return Found.missing("the snow load on the ground is recorded as 0 where snow lies");
+        }
+        return Found.recorded(load, "the snow load on the ground");
+    }
+
     /** Where no snow is said to lie and a load of it is recorded, the worse of the two counts. */
     private static void snow(String run, Said<String> lies, Said<Double> ground, Answers answers) {
         String what = "whether snow lies at the site";

@@ -34,7 +34,7 @@ final class Holds {
     private void brackets() {
         List<Bracket> brackets = straight.brackets();
         if (brackets == null) {
-            notRecorded("brackets");
+            marks.addListNotRecorded("brackets");
             return;
         }
         for (Bracket bracket : brackets) {
@@ -50,7 +50,7 @@ final class Holds {
     private void joints() {
         List<Joint> joints = straight.joints();
         if (joints == null) {
-            notRecorded("joints");
+            marks.addListNotRecorded("joints");
             return;
         }
         for (Joint joint : joints) {
@@ -61,7 +61,7 @@ final class Holds {
     private void fittings() {
         List<Fitting> fittings = straight.fittings();
         if (fittings == null) {
-            notRecorded("fittings");
+            marks.addListNotRecorded("fittings");
             return;
         }
         for (Fitting fitting : fittings) {
@@ -107,9 +107,5 @@ final class Holds {
             String why = Found.open("whether " + name + " is screwed to the fascia", screwed);
             marks.addPerhaps(stationMm, why);
         }
-    }
-
-    private void notRecorded(String what) {
-        marks.addPerhapsMore("the " + what + " of straight " + straight.id() + " are not recorded");
     }
 }

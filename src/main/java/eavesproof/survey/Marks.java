@@ -53,6 +53,12 @@ final class Marks {
         addPerhaps(null, why);
     }
 
+    /** A list in which there may be more of them. */
+    void addListNotRecorded(String what) {
+        String straight = trough.straight(index).id();
+        addPerhapsMore("the " + what + " of straight " + straight + " are not recorded");
+    }
+
     /** Those whose stations are known, from left to right. */
     List<Spot> sorted() {
         Collections.sort(spots);

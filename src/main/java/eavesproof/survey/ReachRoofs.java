@@ -1,17 +1,13 @@
 package eavesproof.survey;
 
-import eavesproof.job.Gutter;
 import eavesproof.job.Job;
 import eavesproof.job.Job.Catchment;
-import eavesproof.job.Said;
-import eavesproof.job.Words;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the printed tables of documents are entered with: the roof that drains to a reach, by its
@@ -142,11 +138,9 @@ final class ReachRoofs {
         return ids.getOrDefault(key, "");
     }
 
-    private record Area(Uncertain mm2, Provenance provenance, String from) {}
-
     private void section(Trough trough, Answer.Known reach, String[] ids) {
         trough.gutter()
-                .then(gutter -> Found.by(() -> area(gutter)))
+                .then(FullSection::of)
                 .either(
                         area ->
                                 at(reach)
@@ -161,45 +155,5 @@ final class ReachRoofs {
                                                         Unit.MM2,
                                                         area.from())),
                         why -> answers.gap(Facts.GutterSection.class, why, ids));
-    }
-
-    /** As stated, else by the measures of its profile as its maker has them. */
-    private static Area area(Gutter gutter) throws Lacking {
-        Said<Double> stated = gutter.areaMm2();
-        if (stated.is() != null) {
-            Provenance by = Provenance.of(stated);
-            return new Area(Uncertain.exact(stated.is()), by, by.text());
-        }
-        String name = "gutter " + gutter.id();
-        Gutter.Profile profile = Found.need(gutter.profile(), "the profile of " + name);
-        String shape = Found.need(profile.shape(), "the shape of " + name);
-        Uncertain width = read(profile.widthMm(), "width of " + name);
-        if (shape.equals(Words.HALF_ROUND)) {
-            Double depth = profile.depthMm();
-            // A tenth of the radius, as where the water is worked out.
-            if (depth != null && Math.abs(depth - width.value() / 2) > width.value() / 20) {
-                throw Found.lacking(
-                        "the section of "
-                                + name
-                                + ", which is not half as deep as wide,"
-                                + " is not stated");
-            }
-            Uncertain area = width.times(width).times(Math.PI / 8);
-            return new Area(area, Provenance.MEASURED, "pi / 8 x width x width");
-        }
-        if (!shape.equals("rectangular") && !shape.equals("trapezoid")) {
-            throw Found.lacking("the section of " + name + " is not stated");
-        }
-        Uncertain depth = read(profile.depthMm(), "depth of " + name);
-        Uncertain sole =
-                shape.equals("rectangular")
-                        ? width
-                        : read(profile.soleWidthMm(), "width of the sole of " + name);
-        Uncertain area = width.plus(sole).times(0.5).times(depth);
-        return new Area(area, Provenance.MEASURED, "mean of width and sole x depth to the lip");
-    }
-
-    private static Uncertain read(@Nullable Double mm, String what) throws Lacking {
-        return Uncertain.exact(Found.need(mm, "the " + what));
     }
 }

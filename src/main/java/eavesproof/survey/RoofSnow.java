@@ -26,7 +26,7 @@ final class RoofSnow {
         Said<Double> ground = place == null ? Said.nothing() : place.groundSnowKnM2();
         Found.by(
                         () -> {
-                            double load = Found.need(ground.is(), "the snow load on the ground");
+                            double load = Circumstances.groundSnow(job).need();
                             Basis.Amount roof = basis.amount(BasisKey.ROOF_SNOW).need();
                             Basis.Amount weight = basis.amount(BasisKey.SNOW_WEIGHT_KN_M3).need();
                             return new Overhang(load * roof.value(), weight, roof.source());

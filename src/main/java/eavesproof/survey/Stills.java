@@ -74,7 +74,7 @@ final class Stills {
     private void joints() {
         List<Joint> joints = straight.joints();
         if (joints == null) {
-            notRecorded("joints");
+            marks.addListNotRecorded("joints");
             return;
         }
         for (Joint joint : joints) {
@@ -88,7 +88,7 @@ final class Stills {
     private void fittings() {
         List<Fitting> fittings = straight.fittings();
         if (fittings == null) {
-            notRecorded("fittings");
+            marks.addListNotRecorded("fittings");
             return;
         }
         for (Fitting fitting : fittings) {
@@ -116,9 +116,5 @@ final class Stills {
         } else {
             marks.addPerhaps(stationMm, "whether " + word + id + " holds still is not recorded");
         }
-    }
-
-    private void notRecorded(String what) {
-        marks.addPerhapsMore("the " + what + " of straight " + straight.id() + " are not recorded");
     }
 }

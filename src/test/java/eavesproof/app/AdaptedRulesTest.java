@@ -68,6 +68,42 @@ class AdaptedRulesTest {
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** One rule that nobody can break shows nothing of a job, whatever its author says. */
+    @Test
+    void aRuleSetThatStandsAloneCannotPassWhatItDoesNotSpeakOf() throws IOException {
+        Path alone = Files.createDirectory(folder.resolve("alone"));
+        Files.writeString(
+                alone.resolve("rule-set.json"),
+                """
+                {"name": "alone", "title": "All is well", "jurisdiction": "anywhere",
+                 "builds_on": null, "replaces": [], "drops": {},
+                 "documents": {"code": {"title": "A code", "edition": "1",
+                   "date_checked": "2026-01-31", "standing": "acceptable solution"}},
+                 "clauses_not_checked": [], "must_judge": [], "decision": "simple"}
+                """);
+        Files.writeString(
+                alone.resolve("one.drl"),
+                """
+                rule "bracket centres"
+                  @topic("support")
+                  @says("It complies.")
+                  @source("code 1")
+                when
+                  $spacing : BracketSpacing($run : run)
+                  GutterKind(run == $run, named == "eaves")
+                then
+                  require.atMost($spacing, 500000, "mm");
+                end
+                """);
+        Findings findings = check(alone);
+        assertEquals(Outcome.NOT_SHOWN, findings.outcome());
+        Set<String> silent =
+                findings.uncovered().stream()
+                        .map(one -> one.kind().name())
+                        .collect(Collectors.toCollection(TreeSet::new));
+        assertTrue(silent.containsAll(Set.of("ReachFall", "GutterRatio", "DischargeKind")));
+    }
+
     @Test
     void aCopyWithNothingChangedComesToTheSame() throws IOException {
         assertEquals(Outcome.COMPLIES, check(copyOfTradePractice()).outcome());

@@ -1,5 +1,7 @@
 package eavesproof.app;
 
+import static eavesproof.app.LikelyParts.said;
+
 import eavesproof.job.Instrument;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
@@ -93,15 +95,7 @@ final class LikelyJob {
                         new Said<>(once() ? "no" : "yes", "told", "the council", "letter 7"),
                         said(once() ? "not traced" : "dye")));
         Job.Circumstances circumstances =
-                new Job.Circumstances(
-                        said(snow),
-                        said(heavyRain),
-                        Said.nothing(),
-                        Said.nothing(),
-                        Said.nothing(),
-                        Said.nothing(),
-                        Said.nothing(),
-                        List.of(new Job.Rainfall(once() ? 400.0 : 60.0, 10.0, 10.0, "map 2")));
+                LikelyParts.circumstances(snow, heavyRain, once() ? 400.0 : 60.0);
         return new Job(
                 "likely",
                 null,
@@ -297,9 +291,5 @@ final class LikelyJob {
             return station;
         }
         return station < outlet ? outlet - least : outlet + least;
-    }
-
-    private static Said<String> said(String word) {
-        return new Said<>(word, "seen", "the fitter", "note 1");
     }
 }

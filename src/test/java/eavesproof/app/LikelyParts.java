@@ -2,8 +2,10 @@ package eavesproof.app;
 
 import eavesproof.job.Gutter;
 import eavesproof.job.Instrument;
+import eavesproof.job.Job;
 import eavesproof.job.Said;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** What a likely job is built of and measured with. */
@@ -54,5 +56,22 @@ final class LikelyParts {
                         halfWidthMm,
                         null));
         return instruments;
+    }
+
+    /** One rain, of the kind that the rules of the trade ask for. */
+    static Job.Circumstances circumstances(String snow, String heavyRain, double mmPerH) {
+        return new Job.Circumstances(
+                said(snow),
+                said(heavyRain),
+                Said.nothing(),
+                Said.nothing(),
+                Said.nothing(),
+                Said.nothing(),
+                Said.nothing(),
+                List.of(new Job.Rainfall(mmPerH, 10.0, 10.0, "map 2")));
+    }
+
+    static Said<String> said(String word) {
+        return new Said<>(word, "seen", "the fitter", "note 1");
     }
 }

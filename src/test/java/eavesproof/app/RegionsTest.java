@@ -173,6 +173,18 @@ class RegionsTest {
                         .anyMatch(source -> source.document().contains("Approved Document H")));
     }
 
+    @Test
+    void aHeavierRainThanThatOfTheTableIsNeverShownToComply() throws IOException {
+        Findings heavier = check("gb-eng", "heavier-rain-than-the-table");
+        assertEquals(
+                List.of("reach-roof"),
+                heavier.uncovered().stream()
+                        .map(one -> one.kind().id())
+                        .filter("reach-roof"::equals)
+                        .distinct()
+                        .toList());
+    }
+
     /** In no country does rain belong into a foul gully or a foul sewer. */
     @ParameterizedTest
     @MethodSource("regions")

@@ -139,6 +139,34 @@ class BracketLoadsTest {
         assertEquals((49.05 + 187.5) * 0.7, newton, 1e-9);
     }
 
+    /** 500 mm2 are stated of a half-round of 125 mm, pi / 8 x 125 x 125 = 6136 mm2. */
+    @Test
+    void anAreaThatItsProfileContradictsIsAGap() {
+        job.gutter = gutter(told(500.0), told(300.0));
+        List<String> gaps = job.survey().gaps(Facts.BracketLoad.class);
+        assertEquals(3, gaps.size());
+        assertTrue(gaps.get(0).endsWith("500 mm2, and its profile gives 6136 mm2"), gaps.get(0));
+    }
+
+    @Test
+    void noSnowLoadWhereSnowLiesIsAGap() {
+        Said<Double> none = Said.nothing();
+        Said<String> nobody = Said.nothing();
+        job.circumstances =
+                new Job.Circumstances(
+                        AJob.said("yes"),
+                        AJob.said("no"),
+                        told(0.0),
+                        none,
+                        nobody,
+                        nobody,
+                        nobody,
+                        null);
+        String why = "the snow load on the ground is recorded as 0 where snow lies";
+        assertEquals("a b1: " + why, job.survey().gaps(Facts.BracketSnowLoad.class).get(0));
+        assertEquals("a: " + why, job.survey().gaps(Facts.OverhangingSnow.class).get(0));
+    }
+
     @Test
     void aSnowLoadThatNobodyRecordedIsAGapAndNotNone() {
         assertEquals(

@@ -15,7 +15,7 @@ class RoofSnowTest {
     private void snow(double groundKnM2, double onRoof, double weightKnM3) {
         job.circumstances =
                 new Job.Circumstances(
-                        AJob.said("yes"),
+                        AJob.said(groundKnM2 == 0 ? "no" : "yes"),
                         AJob.said("no"),
                         new Said<>(groundKnM2, "told", "the snow map", null),
                         Said.nothing(),

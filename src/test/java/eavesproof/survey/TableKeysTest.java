@@ -70,6 +70,18 @@ class TableKeysTest {
     }
 
     @Test
+    void aSectionThatItsProfileContradictsIsAGap() {
+        for (int mm2 : new int[] {580, 3900, 9100, 58000}) {
+            String stated = "\"area_mm2\": {\"is\": " + mm2 + ", \"how\": \"told\"}, \"profile\"";
+            String why =
+                    seen(TWO_SIDES.replace("\"profile\"", stated))
+                            .gaps(Facts.GutterSection.class)
+                            .get(0);
+            assertTrue(why.endsWith("mm2, and its profile gives 6000 mm2"), why);
+        }
+    }
+
+    @Test
     void aDownpipeServesAllRoofThatComesToIt() {
         assertEquals(
                 new Facts.DownpipeRoof("a", "d1", 45),
