@@ -31,6 +31,10 @@ final class Keys {
         return key(name, new Leaf.Word(words));
     }
 
+    static Field words(String name, List<String> each) {
+        return key(name, new ListOf(new Leaf.Word(each)));
+    }
+
     static Field lines(String name) {
         return key(name, new ListOf(Texts.LINE));
     }

@@ -4,11 +4,11 @@ import static eavesproof.exchange.Keys.DATE;
 import static eavesproof.exchange.Keys.YES_NO;
 import static eavesproof.exchange.Keys.id;
 import static eavesproof.exchange.Keys.key;
-import static eavesproof.exchange.Keys.lines;
 import static eavesproof.exchange.Keys.list;
 import static eavesproof.exchange.Keys.ref;
 import static eavesproof.exchange.Keys.said;
 import static eavesproof.exchange.Keys.word;
+import static eavesproof.exchange.Keys.words;
 
 import eavesproof.exchange.Shape.Field;
 import eavesproof.exchange.Shape.Thing;
@@ -166,7 +166,7 @@ final class RunShape {
                     key("gap_behind_mm", Ranges.DISTANCE_MM),
                     key("eaves_width_mm", Ranges.DISTANCE_MM),
                     said("lined", "yes-or-no", YES_NO),
-                    lines("overflow_provisions").says("slots, weirs, nozzles, rainheads"));
+                    words("overflow_provisions", Words.OVERFLOW_MEASURES));
 
     static final Thing RUN =
             Thing.of(

@@ -94,6 +94,19 @@ public final class Words {
                     "zinc",
                     "aluminium");
 
+    /**
+     * How an eaves gutter lets out what is too much; ABCB Housing Provisions 2022, 7.4.6 and 7.4.7.
+     */
+    public static final List<String> OVERFLOW_MEASURES =
+            List.of(
+                    "front slots",
+                    "back gap",
+                    "low front bead",
+                    "end weir",
+                    "front weir",
+                    "inverted nozzle",
+                    "rainhead");
+
     public static final String SLIDING = "sliding";
     public static final String FIXED = "fixed";
     public static final List<String> OUTLET_HOLDS = List.of(SLIDING, FIXED);

@@ -14,8 +14,7 @@ import java.util.Optional;
 final class Sags {
     private static final int FEWEST = 3;
 
-    private static final String SEEN =
-            "no reading was needed between the ends, or what stands there was seen with water";
+    private static final String SHORT = "no reading was needed between the ends";
 
     private final Trough trough;
     private final Levels levels;
@@ -32,17 +31,17 @@ final class Sags {
         Answers here = read.reach().shownOn(trough, answers);
         String outlet = read.reach().outlet().id();
         String side = read.reach().side();
+        List<SoleProfile> between =
+                SoleProfile.of(read, levels).stream().filter(SoleProfile::isWhole).toList();
         List<SoleProfile> whole =
-                SoleProfile.of(read, levels).stream()
-                        .filter(SoleProfile::isWhole)
-                        .filter(it -> it.points().size() >= FEWEST)
-                        .toList();
+                between.stream().filter(it -> it.points().size() >= FEWEST).toList();
         if (whole.isEmpty()) {
             String[] place = {trough.id(), outlet, side};
-            notRead(outlet, side)
-                    .ifPresentOrElse(
-                            why -> here.gap(Facts.SoleSag.class, why, place),
-                            () -> here.none(Facts.SoleSag.class, SEEN, place));
+            if (between.isEmpty()) {
+                here.gap(Facts.SoleSag.class, notRead(outlet, side), place);
+            } else {
+                here.none(Facts.SoleSag.class, SHORT, place);
+            }
             return;
         }
         Worst worst = new Worst();
@@ -71,12 +70,16 @@ final class Sags {
                         "sag", sag, Unit.MM, "below the line from end to end, most at " + lowest));
     }
 
-    /** What is not recorded of the sole leaves open what stands in it, too. */
-    private Optional<String> notRead(String outlet, String side) {
+    /**
+     * What is not recorded of the sole leaves open what stands in it, too, unless that was seen
+     * with water, which shows no line.
+     */
+    private String notRead(String outlet, String side) {
         return answers.of(Facts.PondDepth.class, "outlet", outlet).stream()
                 .filter(it -> it.place().key("side").equals(Optional.of(side)))
                 .filter(Answer.Gap.class::isInstance)
                 .map(it -> ((Answer.Gap) it).why())
-                .findFirst();
+                .findFirst()
+                .orElse("the line of the sole was not read, and water poured in does not show it");
     }
 }

@@ -107,8 +107,15 @@ class ChangesInWordsTest {
 
     @Test
     void whatNeedNoLongerBeJudgedIsNamed() throws Exception {
-        List<String> changes = changed(SAID, "    \"BracketSpacing\",\n", "").changes();
-        assertEquals(List.of("must judge: left out, was BracketSpacing"), changes);
+        List<String> changes = changed(SAID, "    \"EndSupport\",\n", "").changes();
+        assertEquals(List.of("must judge: left out, was EndSupport"), changes);
+    }
+
+    @Test
+    void whatEveryRuleSetMustJudgeCannotBeLeftOut() throws Exception {
+        assertEquals(
+                List.of("Nothing that decides or is printed: comments and layout alone."),
+                changed(SAID, "    \"BracketSpacing\",\n", "").changes());
     }
 
     @Test

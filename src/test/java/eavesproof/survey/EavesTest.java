@@ -16,7 +16,7 @@ class EavesTest {
              "measured_with": "tape",
              "runs": [{"id": "a", "eaves_section": {"eaves_width_mm": 400,
                "lined": {"is": "yes", "how": "seen", "by": "x"},
-               "overflow_provisions": ["slots", "a weir"]}}]}
+               "overflow_provisions": ["front slots", "end weir"]}}]}
             """;
 
     @Test
@@ -30,7 +30,7 @@ class EavesTest {
 
     @Test
     void anEmptyListSaysThatThereIsNone() {
-        String none = RECORD.replace("[\"slots\", \"a weir\"]", "[]");
+        String none = RECORD.replace("[\"front slots\", \"end weir\"]", "[]");
         assertEquals(
                 new Facts.OverflowMeasures("a", 0), seen(none).fact(Facts.OverflowMeasures.class));
     }
