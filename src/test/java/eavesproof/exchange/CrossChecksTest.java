@@ -169,7 +169,7 @@ class CrossChecksTest {
             "gutters": {"g": {"area_mm2": {"is": 59}}}            | the area of a section in square millimetres, 500 to 500000
             "runs": [{"id": "a", "straights": [{"id": "s", "length_mm": 7.2}]}] | the length of a straight in millimetres, 50 to 100000
             "way": [{"id": "d", "kind": "downpipe", "size_mm": 7.6}]            | the inside size of a pipe in millimetres, 20 to 1000
-            "circumstances": {"rainfall": [{"intensity_mm_h": 0.086}]}          | the intensity of rain in millimetres an hour, 1 to 5000
+            "circumstances": {"rainfall": [{"intensity_mm_h": 0.086}]}          | the intensity of rain in millimetres an hour, 10 to 5000
             """)
     void aSlipOfTheUnitIsToldTheUnit(String json, String expected) {
         List<RecordProblem> problems = JobFileTest.problems("{\"id\": \"j\", " + json + "}");
