@@ -178,6 +178,7 @@ public final class Key {
                 80.0,
                 null,
                 null,
+                null,
                 null);
     }
 }

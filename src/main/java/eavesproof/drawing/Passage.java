@@ -157,7 +157,7 @@ record Passage(List<Part> parts) {
             }
             return part instanceof WayPart.Drain
                     ? Facts.DrainRatio.class
-                    : Facts.TankOverflowRatio.class;
+                    : Facts.TankInletRatio.class;
         }
 
         private void part(String id, String to, String name, Class<? extends Facts.Fact> type) {
@@ -200,8 +200,8 @@ record Passage(List<Part> parts) {
         }
 
         private static Load load(Answer.Known known) {
-            String comes = step(known, "demand", "inlet");
-            String carries = step(known, "capacity", "overflow");
+            String comes = step(known, "demand");
+            String carries = step(known, "capacity");
             String unit = carries.substring(carries.indexOf(' ') + 1);
             String figure = comes.endsWith(" " + unit) ? figure(comes) : comes;
             double ratio = ((Measure.Number) known.measure()).value().value();
@@ -212,9 +212,9 @@ record Passage(List<Part> parts) {
             return amount.substring(0, amount.indexOf(' '));
         }
 
-        private static String step(Answer.Known known, String name, String other) {
+        private static String step(Answer.Known known, String name) {
             return known.workings().stream()
-                    .filter(step -> step.name().equals(name) || step.name().equals(other))
+                    .filter(step -> step.name().equals(name))
                     .reduce((one, last) -> last)
                     .map(Working::value)
                     .orElseThrow(() -> new IllegalStateException("no " + name + " in " + known));

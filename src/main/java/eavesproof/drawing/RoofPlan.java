@@ -145,6 +145,10 @@ public final class RoofPlan {
         if (roof.cover() != null) {
             parts.add(roof.cover());
         }
+        Job.EavesPart part = roof.eaves();
+        if (part != null) {
+            parts.add("to a part of " + Objects.requireNonNullElse(part.on(), "the gutter"));
+        }
         return String.join(", ", parts);
     }
 

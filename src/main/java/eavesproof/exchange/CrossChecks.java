@@ -26,8 +26,8 @@ final class CrossChecks {
         straights.forEach(checks::keepLength);
         straights.forEach(checks::onStraight);
         job.items("way").forEach(part -> checks.within(part, "station_mm", part.text("on")));
-        job.items("catchments").forEach(checks::inflow);
-        job.items("tests").forEach(test -> test.items("stood").forEach(checks::stood));
+        job.items("catchments").forEach(checks::catchment);
+        job.items("tests").forEach(test -> test.items("stood").forEach(checks::part));
         Found dates = job.at("dates");
         if (dates != null) {
             checks.order(dates, "work_began", "work_ended");
@@ -82,17 +82,21 @@ final class CrossChecks {
         }
     }
 
-    private void inflow(Found catchment) {
+    private void catchment(Found catchment) {
         Found inflow = catchment.at("inflow");
         if (inflow != null) {
             within(inflow, "station_mm", inflow.text("on"));
         }
+        Found eaves = catchment.at("eaves");
+        if (eaves != null) {
+            part(eaves);
+        }
     }
 
-    private void stood(Found stood) {
-        upwards(stood, "from_mm", "to_mm");
-        within(stood, "from_mm", stood.text("on"));
-        within(stood, "to_mm", stood.text("on"));
+    private void part(Found part) {
+        upwards(part, "from_mm", "to_mm");
+        within(part, "from_mm", part.text("on"));
+        within(part, "to_mm", part.text("on"));
     }
 
     private void within(Found thing, String key, @Nullable String straight) {

@@ -149,7 +149,11 @@ final class RunChecks {
         Found last = null;
         for (Found catchment : catchments) {
             Double m2 = catchment.number("plan_area_m2");
-            if (m2 != null && id != null && id.equals(catchment.text("run"))) {
+            boolean ofThis = id != null && id.equals(catchment.text("run"));
+            if (ofThis && catchment.at("eaves") != null) {
+                return;
+            }
+            if (m2 != null && ofThis) {
                 areaM2 += m2;
                 last = catchment.at("plan_area_m2");
             }

@@ -104,7 +104,8 @@ final class RunShape {
                     Run.CrossTilt.class,
                     STATION,
                     key("front_lower_mm", Ranges.TILT_MM)
-                            .says("front bead minus back edge; positive where the front is lower"));
+                            .says("front bead minus back edge; positive where the front is lower"),
+                    ref("measured_with", IdKind.INSTRUMENT));
 
     private static final Thing FASCIA =
             Thing.of(

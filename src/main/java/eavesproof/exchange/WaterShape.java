@@ -29,6 +29,14 @@ final class WaterShape {
                     ref("on", IdKind.STRAIGHT),
                     key("station_mm", Ranges.DISTANCE_MM));
 
+    private static final Thing EAVES_PART =
+            Thing.of(
+                    "eaves-part",
+                    Job.EavesPart.class,
+                    ref("on", IdKind.STRAIGHT),
+                    key("from_mm", Ranges.DISTANCE_MM),
+                    key("to_mm", Ranges.DISTANCE_MM));
+
     static final Thing CATCHMENT =
             Thing.of(
                     "catchment",
@@ -40,8 +48,11 @@ final class WaterShape {
                     key("cover", Texts.LINE),
                     list("walls", WALL),
                     key("inflow", INFLOW)
-                            .says(
-                                    "where it arrives, if at one place of the run; leave out if not"));
+                            .says("where it arrives, if at one place of the run; leave out if not"),
+                    key("eaves", EAVES_PART)
+                            .says("the part of the run that it drains to; leave out if to all"),
+                    key("mean_width_mm", Ranges.ON_PLAN_MM)
+                            .says("on plan, from eaves to top, measured apart from the area"));
 
     private static final Thing STOOD =
             Thing.of(

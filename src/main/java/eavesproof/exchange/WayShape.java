@@ -50,7 +50,9 @@ final class WayShape {
                     SIZE,
                     word("edge", Words.OUTLET_EDGES),
                     key("sump_depth_mm", Ranges.DISTANCE_MM),
-                    key("strainer", YES_NO).says("a strainer or leaf guard"));
+                    key("strainer", YES_NO).says("a strainer or leaf guard"),
+                    key("spout", YES_NO)
+                            .says("whether the water falls from it freely, without any pipe"));
 
     private static final Thing BRANCH =
             Thing.of(

@@ -91,7 +91,12 @@ public record Job(
             @Nullable Double aepPercent,
             @Nullable String source) {}
 
-    /** The roof that drains to a run, or with a station what arrives at one place of it. */
+    /**
+     * The roof that drains to a run, or with a station what arrives at one place of it.
+     *
+     * @param eaves where along the run it drains, if not along all of it
+     * @param meanWidthMm on plan, from its eaves to its top, as measured apart from the area
+     */
     public record Catchment(
             String id,
             @Nullable String run,
@@ -99,7 +104,12 @@ public record Job(
             @Nullable Double pitchDeg,
             @Nullable String cover,
             @Nullable List<Wall> walls,
-            @Nullable Inflow inflow) {}
+            @Nullable Inflow inflow,
+            @Nullable EavesPart eaves,
+            @Nullable Double meanWidthMm) {}
+
+    /** A part of a straight. */
+    public record EavesPart(@Nullable String on, @Nullable Double fromMm, @Nullable Double toMm) {}
 
     public record Wall(@Nullable Double areaM2, @Nullable String facing) {}
 

@@ -124,8 +124,15 @@ public record Run(
     public record KeepClear(
             String id, @Nullable String what, @Nullable Double fromMm, @Nullable Double toMm) {}
 
-    /** Front bead minus back edge, mm; positive where the front lies lower. */
-    public record CrossTilt(@Nullable Double stationMm, @Nullable Double frontLowerMm) {}
+    /**
+     * Front bead minus back edge, mm; positive where the front lies lower.
+     *
+     * @param measuredWith instrument of the tilt; that of its straight where null
+     */
+    public record CrossTilt(
+            @Nullable Double stationMm,
+            @Nullable Double frontLowerMm,
+            @Nullable String measuredWith) {}
 
     /**
      * The timber that carries the gutter, by stations of the straight (may begin below 0).

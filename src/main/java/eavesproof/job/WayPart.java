@@ -24,6 +24,7 @@ public sealed interface WayPart {
      * @param cementedToGutter yes, no or unknown
      * @param setForTemperature yes if it was set for the gutter's temperature on the day
      * @param gapMm room left in a sliding outlet for the gutter to grow into, when it was set
+     * @param spout yes if the water falls from it freely, without any pipe
      */
     record Outlet(
             String id,
@@ -40,7 +41,8 @@ public sealed interface WayPart {
             @Nullable Double sizeMm,
             @Nullable String edge,
             @Nullable Double sumpDepthMm,
-            @Nullable String strainer)
+            @Nullable String strainer,
+            @Nullable String spout)
             implements WayPart {}
 
     /**

@@ -32,6 +32,7 @@ final class WayWords {
                     o.edge() == null ? null : o.edge() + " edge",
                     with("sump", o.sumpDepthMm()),
                     o.strainer() == null ? null : "strainer: " + o.strainer(),
+                    o.spout() == null ? null : "free spout: " + o.spout(),
                     o.screwedToFascia() == null
                             ? null
                             : "screwed to the fascia: " + o.screwedToFascia());

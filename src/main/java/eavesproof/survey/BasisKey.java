@@ -33,6 +33,8 @@ public enum BasisKey {
     DRAIN_ROUGHNESS_MM("how rough a drain is", 0.001, 10),
     DRAIN_MANNING_N("how rough a drain is, by Manning's n", 0.005, 0.05),
     DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
+    TANK_OVERFLOW_COEFFICIENT(
+            "what part of the ideal flow the overflow of a tank lets out, full to its top", 0.3, 1),
     STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
     EXPANSION_MM_M_C("by how much a material grows", 0.001, 0.2),
     ROOF_SNOW("what part of the snow load on the ground lies on a roof", 0.1, 2),

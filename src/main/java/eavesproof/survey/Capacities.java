@@ -2,21 +2,25 @@ package eavesproof.survey;
 
 import eavesproof.hydraulics.PlumbingCodeLeader;
 import eavesproof.hydraulics.RoundPipe;
+import eavesproof.hydraulics.WallHole;
 import eavesproof.hydraulics.WylyEaton;
 import eavesproof.job.WayPart.Branch;
 import eavesproof.job.WayPart.Downpipe;
 import eavesproof.job.WayPart.Drain;
 import eavesproof.job.WayPart.Offset;
+import eavesproof.job.WayPart.Tank;
+import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What downpipes, branches and drains carry, by the methods that the rule set states. */
+/** What downpipes, branches, drains and tanks carry, by the methods that the rule set states. */
 final class Capacities {
     private static final double MM_PER_M = 1000;
     private static final double LITRES = 1000;
+    private static final double SCREENED = 0.5;
 
     private final Basis basis;
 
@@ -66,6 +70,59 @@ final class Capacities {
                                 Size.round(Found.need(drain.sizeMm(), "the size of " + name)),
                                 Found.need(drain.dropMm(), "the drop of " + name)
                                         / Found.need(drain.lengthMm(), "the length of " + name)));
+    }
+
+    /**
+     * The inlet of a tank takes what an upright pipe of its size carries, of which it is the last
+     * piece; a screen over it halves that, as a strainer does to an outlet (EN 12056-3:2000 5.3,
+     * from memory).
+     */
+    Found<Capacity> inletOf(Tank tank) {
+        String name = "tank " + tank.id();
+        return Found.by(
+                () -> {
+                    double size =
+                            Found.need(tank.inletSizeMm(), "the size of the inlet of " + name);
+                    String what = "whether the inlet of " + name + " is screened";
+                    String screened = Found.need(tank.screened(), what);
+                    if (!screened.equals(Words.YES) && !screened.equals(Words.NO)) {
+                        throw Found.lacking(what + " is recorded as " + screened);
+                    }
+                    Capacity open = upright(Size.round(size));
+                    return screened.equals(Words.NO) ? open : screened(open);
+                });
+    }
+
+    private static Capacity screened(Capacity open) {
+        double litres = open.litresPerSecond() * SCREENED;
+        List<Working> workings = new ArrayList<>(open.workings());
+        workings.add(
+                GutterWater.flow(
+                        "capacity",
+                        litres,
+                        "half of that for its screen, as for the strainer of an outlet; EN 12056-3"
+                                + " 5.3, from memory"));
+        return new Capacity(litres, List.copyOf(workings));
+    }
+
+    /** What the overflow of a tank lets out before the water stands above it. */
+    Found<Capacity> overflowOf(Tank tank) {
+        return Found.by(
+                () -> {
+                    double size =
+                            Found.need(
+                                    tank.overflowSizeMm(),
+                                    "the size of the overflow of tank " + tank.id());
+                    Basis.Amount part = basis.amount(BasisKey.TANK_OVERFLOW_COEFFICIENT).need();
+                    WallHole hole = new WallHole(size / MM_PER_M, part.value());
+                    return capacity(
+                            hole.flow() * LITRES,
+                            Size.round(size),
+                            Decimals.plain(part.value(), 3)
+                                    + " x 8/15 sqrt(2 g) D^2.5, the tank full to its top; "
+                                    + part.source(),
+                            new ArrayList<>());
+                });
     }
 
     /**

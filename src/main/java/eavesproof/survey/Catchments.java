@@ -14,11 +14,18 @@ import org.jspecify.annotations.Nullable;
 
 /** How much roof, with its share of the walls above, sends its rain to a run. */
 final class Catchments {
+    /** As fine as the surface of the water is worked out. */
+    private static final double PIECE_MM = 100;
+
+    private static final int MOST_PIECES = 300;
+
     private final Job job;
+    private final RoofWidths widths;
     private final Basis basis;
 
     Catchments(Job job, Basis basis) {
         this.job = job;
+        this.widths = new RoofWidths(job);
         this.basis = basis;
     }
 
@@ -43,6 +50,7 @@ final class Catchments {
         double roof = 0;
         List<Arriving> arriving = new ArrayList<>();
         List<Working> workings = new ArrayList<>();
+        List<Catchment> along = new ArrayList<>();
         for (Catchment catchment :
                 Found.need(job.catchments(), "what roof drains to the gutters")) {
             String name = "catchment " + catchment.id();
@@ -54,7 +62,13 @@ final class Catchments {
                     roof(plan, catchment.pitchDeg(), name, workings)
                             + walls(catchment.walls(), name, workings);
             Inflow inflow = catchment.inflow();
+            Job.EavesPart part = catchment.eaves();
             if (inflow == null) {
+                along.add(catchment);
+            }
+            if (inflow == null && part != null) {
+                arriving.addAll(spread(part, area, name));
+            } else if (inflow == null) {
                 roof += area;
             } else {
                 String where = "where on the run the water of " + name + " arrives";
@@ -68,7 +82,25 @@ final class Catchments {
         if (workings.isEmpty()) {
             throw Found.lacking("no catchment of run " + run + " is recorded");
         }
+        workings.addAll(widths.held(run, along));
         return new Gathered(roof, List.copyOf(arriving), List.copyOf(workings));
+    }
+
+    /** A roof along a part of a straight, as what arrives at many places near each other. */
+    private static List<Arriving> spread(Job.EavesPart part, double areaM2, String name)
+            throws Lacking {
+        String what = "to which part of the gutter " + name + " drains";
+        String on = Found.need(part.on(), what);
+        double from = Found.need(part.fromMm(), what);
+        double to = Found.need(part.toMm(), what);
+        int pieces =
+                (int) Math.max(1, Math.min(MOST_PIECES, StrictMath.ceil((to - from) / PIECE_MM)));
+        List<Arriving> spread = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            double at = from + (to - from) * (i + 0.5) / pieces;
+            spread.add(new Arriving(on, at, areaM2 / pieces));
+        }
+        return spread;
     }
 
     /** What of a roof catches rain, m². */

@@ -168,6 +168,10 @@ public final class Facts {
 
     public record DrainRatio(String run, String drain, double ratio) implements Fact {}
 
+    public record TankInletRatio(String run, String tank, double ratio) implements Fact {}
+
+    public record TankOverflowLoad(String run, String tank, double ratio) implements Fact {}
+
     public record TankOverflowRatio(String run, String tank, double ratio) implements Fact {}
 
     public record LowestOpening(String run, String drain, String opening, double belowOutletMm)

@@ -71,6 +71,14 @@ final class KindsOfWater {
                             Unit.RATIO,
                             "what comes to a drain, from all roofs on it, over what it carries"),
                     number(
+                            Facts.TankInletRatio.class,
+                            Unit.RATIO,
+                            "what comes to a tank, from all roofs on it, over what its inlet takes"),
+                    number(
+                            Facts.TankOverflowLoad.class,
+                            Unit.RATIO,
+                            "what comes to a tank over what its overflow lets out of it when it is full"),
+                    number(
                             Facts.TankOverflowRatio.class,
                             Unit.RATIO,
                             "the inlet of a tank over its overflow"),

@@ -86,8 +86,7 @@ record RunWater(
     private static RunWater solved(Trough trough, Gutter gutter, Rain rain, Basis basis)
             throws Lacking {
         String material = Found.need(gutter.material(), "the material of gutter " + gutter.id());
-        HungSection hung =
-                HungSection.of(gutter, FrontLower.of(trough.run(), trough.straights())).need();
+        HungSection hung = HungSection.of(gutter, FrontLower.of(trough)).need();
         closed(trough.straight(0).leftEnd(), trough.leftEnd(0).name());
         int last = trough.straights().size() - 1;
         Spot right = trough.rightEnd(last).need();

@@ -3,6 +3,7 @@ package eavesproof.survey;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.WayPart;
+import eavesproof.job.Words;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -145,6 +146,20 @@ final class Way {
         return new Course(seen.stream().map(parts::get).toList(), List.copyOf(broken));
     }
 
+    /**
+     * Water that leaves the eaves comes down in a pipe, unless it is said to fall from a free
+     * spout; of its own a branch leads into a tank at most. Where no such pipe is recorded one may
+     * be there all the same, and another outlet in it.
+     */
+    private static boolean falls(WayPart part, WayPart next) {
+        if (next instanceof WayPart.Downpipe || next instanceof WayPart.Branch) {
+            return false;
+        }
+        return part instanceof WayPart.Outlet outlet
+                ? !Words.YES.equals(outlet.spout())
+                : part instanceof WayPart.Branch && !(next instanceof WayPart.Tank);
+    }
+
     private void follow(WayPart start, Set<String> seen, List<String> broken) {
         Set<String> onThisWay = new HashSet<>();
         WayPart part = start;
@@ -161,6 +176,14 @@ final class Way {
                                 ? "where the water goes from " + part.id() + " is not recorded"
                                 : part.id() + " leads to " + to + ", which is not recorded");
                 return;
+            }
+            if (falls(part, next)) {
+                broken.add(
+                        "how the water gets from "
+                                + part.id()
+                                + " down to "
+                                + next.id()
+                                + " is not recorded");
             }
             part = next;
         }

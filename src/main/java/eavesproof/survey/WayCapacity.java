@@ -18,6 +18,8 @@ final class WayCapacity {
                     Facts.BranchRatio.class,
                     Facts.DownpipeRatio.class,
                     Facts.DrainRatio.class,
+                    Facts.TankInletRatio.class,
+                    Facts.TankOverflowLoad.class,
                     Facts.TankOverflowRatio.class,
                     Facts.LowestOpening.class);
 
@@ -72,12 +74,28 @@ final class WayCapacity {
                                 it,
                                 capacities.of(it),
                                 ratio -> new Facts.DrainRatio(run, it.id(), ratio)));
+        tanks.forEach(
+                it ->
+                        ratio(
+                                Facts.TankInletRatio.class,
+                                it,
+                                capacities.inletOf(it),
+                                ratio -> new Facts.TankInletRatio(run, it.id(), ratio)));
+        tanks.forEach(
+                it ->
+                        ratio(
+                                Facts.TankOverflowLoad.class,
+                                it,
+                                capacities.overflowOf(it),
+                                ratio -> new Facts.TankOverflowLoad(run, it.id(), ratio)));
         tanks.forEach(this::tank);
         if (whole) {
             none(branches, Facts.BranchRatio.class, "branch");
             none(downpipes, Facts.DownpipeRatio.class, "downpipe");
             none(drains, Facts.DrainRatio.class, "drain");
             none(drains, Facts.LowestOpening.class, "drain");
+            none(tanks, Facts.TankInletRatio.class, "tank");
+            none(tanks, Facts.TankOverflowLoad.class, "tank");
             none(tanks, Facts.TankOverflowRatio.class, "tank");
         }
     }

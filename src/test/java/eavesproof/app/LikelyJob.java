@@ -131,7 +131,8 @@ final class LikelyJob {
             straights.add(straight(id + "b", first, second, outlet, rise, setUp, false, true));
         }
         double area = (first + second) / 1000 * (once() ? 9 : 1.5);
-        catchments.add(new Job.Catchment("c" + r, id, area, 20.0, "steel", List.of(), null));
+        catchments.add(
+                new Job.Catchment("c" + r, id, area, 20.0, "steel", List.of(), null, null, null));
         Run.Fitted fitted = new Run.Fitted(once() ? -15.0 : 18.0, "shade", "2026-05-04");
         return new Run(id, null, "g", straights, fitted, null, null);
     }
@@ -161,7 +162,7 @@ final class LikelyJob {
                 List.of(),
                 joints,
                 zones(id, joints),
-                List.of(new Run.CrossTilt(length / 2, 3.0)),
+                List.of(new Run.CrossTilt(length / 2, 3.0, null)),
                 new Run.Fascia(
                         0.0,
                         length,
@@ -179,11 +180,12 @@ final class LikelyJob {
 
     private void outlet(String on, double station) {
         String branch = "p" + on;
+        String downpipe = "d" + on;
         boolean straightDown = !once();
         way.add(
                 new WayPart.Outlet(
                         "o" + on,
-                        straightDown ? "x" : branch,
+                        straightDown ? downpipe : branch,
                         null,
                         on,
                         station,
@@ -196,11 +198,13 @@ final class LikelyJob {
                         76.0,
                         "tapered",
                         0.0,
-                        "no"));
+                        "no",
+                        null));
         double drop = once() ? -3.0 : 20.0;
         if (!straightDown) {
-            way.add(new WayPart.Branch(branch, "x", null, 1200.0, drop, 76.0, null, "laser"));
+            way.add(new WayPart.Branch(branch, downpipe, null, 1200.0, drop, 76.0, null, "laser"));
         }
+        way.add(LikelyParts.downpipe(downpipe));
     }
 
     private List<Joint> joints(String id, double length, double outlet) {

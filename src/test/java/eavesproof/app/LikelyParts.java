@@ -4,6 +4,7 @@ import eavesproof.job.Gutter;
 import eavesproof.job.Instrument;
 import eavesproof.job.Job;
 import eavesproof.job.Said;
+import eavesproof.job.WayPart;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,13 @@ final class LikelyParts {
                 Said.nothing(),
                 Said.nothing(),
                 List.of(new Job.Rainfall(mmPerH, 10.0, 10.0, "map 2")));
+    }
+
+    /** A new one of 80 mm for one roof alone, into the discharge. */
+    static WayPart.Downpipe downpipe(String id) {
+        return new WayPart.Downpipe(
+                id, "x", null, 80.0, null, null, "PVC-U", "new", List.of(), null, List.of(), null,
+                null, null, null);
     }
 
     static Said<String> said(String word) {

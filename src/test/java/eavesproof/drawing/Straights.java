@@ -66,6 +66,7 @@ final class Straights {
                 80.0,
                 null,
                 null,
+                null,
                 null);
     }
 

@@ -202,6 +202,22 @@ class NominalMethodsTest {
         assertEquals(44.22, flow / (foot * foot * foot), 0.005);
     }
 
+    /** Strip by strip: each lets out sqrt(2 g y) of its area at a depth y (Torricelli). */
+    @Test
+    void aHoleInAWallLetsOutTheSumOfItsStrips() {
+        double d = 0.1;
+        double sum = 0;
+        int strips = 100_000;
+        for (int i = 0; i < strips; i++) {
+            double y = d * (i + 0.5) / strips;
+            sum += 2 * Math.sqrt(y * (d - y)) * Math.sqrt(2 * 9.81 * y) * d / strips;
+        }
+        assertEquals(0.6 * sum, new WallHole(d, 0.6).flow(), 1e-5 * sum);
+        assertThrows(Refused.class, () -> new WallHole(0, 0.6));
+        assertThrows(Refused.class, () -> new WallHole(Double.NaN, 0.6));
+        assertThrows(Refused.class, () -> new WallHole(0.1, 1.1));
+    }
+
     @Test
     void whatIsOutsideAMethodIsRefused() {
         assertThrows(Refused.class, () -> WylyEaton.litresPerSecond(40, 0.25, 0.2));

@@ -144,6 +144,7 @@ final class Verandah {
                                 80.0,
                                 "sharp",
                                 null,
+                                null,
                                 null),
                         new WayPart.Downpipe(
                                 "d1",

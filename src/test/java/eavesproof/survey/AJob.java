@@ -94,6 +94,7 @@ final class AJob {
         return straight;
     }
 
+    /** A free spout, so that nothing need lie between it and where it leads. */
     static WayPart.Outlet outlet(
             String id,
             String to,
@@ -117,7 +118,8 @@ final class AJob {
                 null,
                 null,
                 null,
-                null);
+                null,
+                "yes");
     }
 
     static Gutter gutter(String kind, String material, String jointing, Double widthMm) {

@@ -283,6 +283,7 @@ class FallsTest {
                         null,
                         null,
                         40.0,
+                        null,
                         null));
         job.a1.reading(0, 200).reading(7950, 240);
         assertTrue(job.survey().facts(Facts.ReachFall.class).isEmpty());

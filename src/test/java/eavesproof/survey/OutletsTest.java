@@ -14,7 +14,7 @@ class OutletsTest {
         job.part(
                 new WayPart.Outlet(
                         "o1", null, null, "a1", 500.0, 100.0, hold, cemented, set, null, "no", null,
-                        null, null, null));
+                        null, null, null, null));
         return job.survey();
     }
 

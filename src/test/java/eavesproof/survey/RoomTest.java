@@ -155,6 +155,7 @@ class RoomTest {
                         null,
                         null,
                         null,
+                        null,
                         null));
     }
 
@@ -267,6 +268,7 @@ class RoomTest {
                         AJob.said("yes"),
                         gapMm,
                         "no",
+                        null,
                         null,
                         null,
                         null,

@@ -228,6 +228,7 @@ final class SparseJob {
                 null,
                 null,
                 maybe(() -> random.nextInt(2) * 40.0),
+                null,
                 null);
     }
 

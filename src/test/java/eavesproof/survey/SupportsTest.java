@@ -107,6 +107,7 @@ class SupportsTest {
                         null,
                         null,
                         null,
+                        null,
                         null));
         assertEquals(
                 List.of("b1 j1 500.0", "j1 f1 400.0", "f1 b2 500.0", "b2 o1 600.0"),
@@ -178,6 +179,7 @@ class SupportsTest {
                         null,
                         AJob.said(null),
                         AJob.said(null),
+                        null,
                         null,
                         null,
                         null,

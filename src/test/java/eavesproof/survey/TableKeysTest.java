@@ -104,7 +104,8 @@ class TableKeysTest {
         assertEquals(
                 List.of("a o1: where the water goes from o1 is not recorded"),
                 broken.gaps(Facts.OutletRoof.class));
-        Seen spout = seen(TWO_SIDES.replace("\"to\": \"d1\"", "\"to\": \"g1\""));
+        Seen spout =
+                seen(TWO_SIDES.replace("\"to\": \"d1\"", "\"to\": \"g1\", \"spout\": \"yes\""));
         assertEquals(
                 List.of("a o1: the water of outlet o1 passes no downpipe"),
                 spout.none(Facts.OutletRoof.class));

@@ -42,7 +42,7 @@ class WaterLineTest {
         wet.job.a1.right = new End("corner", null);
         AStraight a2 = wet.job.straight("a2");
         a2.left = new End("corner", null);
-        a2.tilts = List.of(new CrossTilt(5000.0, 5.0));
+        a2.tilts = List.of(new CrossTilt(5000.0, 5.0, null));
         a2.lengthMm = 4000.0;
         a2.reading(50, 421).reading(3950, 430);
         wet.job.way.add(wet.outlet("o1", 9900.0));

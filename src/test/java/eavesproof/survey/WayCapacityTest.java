@@ -172,4 +172,61 @@ class WayCapacityTest {
         wet.job.way.add(new WayPart.Tank("t1", "g1", 1900.0, 80.0, "yes", null, 50.0, "no"));
         assertEquals(1.6, wet.survey().fact(Facts.TankOverflowRatio.class).ratio(), 1e-12);
     }
+
+    private Seen withTank(Double inletMm, String screened, Double overflowMm) {
+        wet.downpipe =
+                new WayPart.Downpipe(
+                        "d1", "t1", 1800.0, 80.0, null, null, null, "new", null, null, List.of(),
+                        null, null, null, null);
+        wet.job.way.add(
+                new WayPart.Tank("t1", "g1", 1900.0, inletMm, screened, null, overflowMm, "no"));
+        return wet.survey();
+    }
+
+    @Test
+    void theInletOfATankTakesWhatAPipeOfItsSizeCarries() {
+        assertEquals(
+                1.5 / PIPE_80,
+                withTank(80.0, "no", 50.0).fact(Facts.TankInletRatio.class).ratio(),
+                1e-6);
+    }
+
+    @Test
+    void aScreenHalvesWhatTheInletTakes() {
+        assertEquals(
+                3.0 / PIPE_80,
+                withTank(80.0, "yes", 50.0).fact(Facts.TankInletRatio.class).ratio(),
+                1e-6);
+    }
+
+    @Test
+    void anInletOfWhichNobodySaidWhetherItIsScreenedIsAGap() {
+        assertEquals(
+                List.of("a t1: whether the inlet of tank t1 is screened is not recorded"),
+                withTank(80.0, null, 50.0).gaps(Facts.TankInletRatio.class));
+    }
+
+    @Test
+    void anInletWithoutASizeIsAGap() {
+        assertEquals(
+                List.of("a t1: the size of the inlet of tank t1 is not recorded"),
+                withTank(null, "no", 50.0).gaps(Facts.TankInletRatio.class));
+    }
+
+    /** A hole of 50 mm, full to its top: 0.6 × 8/15 × √(2 × 9.81) × 0.05^2.5 m³/s. */
+    @Test
+    void theOverflowOfATankIsHeldAgainstAllThatComesToIt() {
+        double litres = 1000 * 0.6 * 8 / 15 * Math.sqrt(2 * 9.81) * 0.05 * 0.05 * Math.sqrt(0.05);
+        assertEquals(
+                1.5 / litres,
+                withTank(80.0, "no", 50.0).fact(Facts.TankOverflowLoad.class).ratio(),
+                1e-9);
+    }
+
+    @Test
+    void anOverflowWithoutASizeIsAGap() {
+        assertEquals(
+                List.of("a t1: the size of the overflow of tank t1 is not recorded"),
+                withTank(80.0, "no", null).gaps(Facts.TankOverflowLoad.class));
+    }
 }

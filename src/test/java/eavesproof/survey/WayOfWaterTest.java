@@ -81,11 +81,12 @@ class WayOfWaterTest {
 
     @Test
     void aBranchWithoutDropOrLengthIsAGap() {
-        outletTo("r1").part(branch("g1", 0.0, 10.0)).part(discharge(APPROVED));
+        outletTo("r1").part(branch("d1", 0.0, 10.0)).part(downpipe("g1", List.of()));
+        job.part(discharge(APPROVED));
         assertEquals(
                 List.of("a r1: branch r1 is recorded without any length"),
                 job.survey().gaps(Facts.BranchFall.class));
-        job.way.set(1, branch("g1", 500.0, null));
+        job.way.set(1, branch("d1", 500.0, null));
         assertEquals(
                 List.of("a r1: the drop of branch r1 is not recorded"),
                 job.survey().gaps(Facts.BranchFall.class));
@@ -127,6 +128,80 @@ class WayOfWaterTest {
         assertEquals(
                 List.of("a: the water of run a passes no downpipe"),
                 seen.none(Facts.ClipSpacing.class));
+    }
+
+    @Test
+    void howWaterGetsFromAnOutletToADischargeIsNeverTakenForGranted() {
+        for (String spout : new String[] {null, "no", "unknown"}) {
+            job.way.clear();
+            job.part(outlet("g1", spout)).part(discharge(APPROVED));
+            Seen seen = job.survey();
+            for (var type :
+                    List.of(
+                            Facts.BranchFall.class,
+                            Facts.ClipSpacing.class,
+                            Facts.DownpipeRatio.class,
+                            Facts.DownpipeSize.class,
+                            Facts.OutletRoof.class)) {
+                String gap = String.join("; ", seen.gaps(type));
+                assertTrue(
+                        gap.endsWith("how the water gets from o1 down to g1 is not recorded"), gap);
+                assertEquals(List.of(), seen.none(type));
+            }
+            assertEquals("soakaway", seen.fact(Facts.DischargeKind.class).named());
+        }
+    }
+
+    @Test
+    void norIntoADrainOrATank() {
+        job.part(outlet("t1", null)).part(discharge(APPROVED));
+        job.part(new WayPart.Tank("t1", "g1", null, null, null, null, null, null));
+        assertEquals(
+                List.of("a: how the water gets from o1 down to t1 is not recorded"),
+                job.survey().gaps(Facts.DownpipeRatio.class));
+        job.way.set(
+                2, new WayPart.Drain("t1", "g1", null, 100.0, 9.0, 1.0, null, "new", null, null));
+        assertEquals(
+                List.of("a: how the water gets from o1 down to t1 is not recorded"),
+                job.survey().gaps(Facts.DownpipeRatio.class));
+    }
+
+    @Test
+    void aBranchAloneLeadsToNoDischarge() {
+        outletTo("r1").part(branch("g1", 500.0, 10.0)).part(discharge(APPROVED));
+        assertEquals(
+                List.of("a: how the water gets from r1 down to g1 is not recorded"),
+                job.survey().gaps(Facts.DownpipeRatio.class));
+        job.way.set(1, branch("t1", 500.0, 10.0));
+        job.part(new WayPart.Tank("t1", "g1", null, null, null, null, null, null));
+        assertEquals(List.of(), job.survey().gaps(Facts.DownpipeRatio.class));
+    }
+
+    @Test
+    void fromAFreeSpoutItFalls() {
+        job.part(outlet("g1", "yes")).part(discharge(APPROVED));
+        assertEquals(List.of(), job.survey().gaps(Facts.DownpipeRatio.class));
+        assertEquals(1, job.survey().none(Facts.DownpipeRatio.class).size());
+    }
+
+    private static WayPart outlet(String to, String spout) {
+        return new WayPart.Outlet(
+                "o1",
+                to,
+                null,
+                "a1",
+                500.0,
+                100.0,
+                "fixed",
+                Said.nothing(),
+                Said.nothing(),
+                null,
+                "no",
+                80.0,
+                null,
+                null,
+                "no",
+                spout);
     }
 
     @Test

@@ -50,8 +50,9 @@ final class WetJob {
         number("drain_manning_n", 0.011);
         number("drain_filling", 0.7);
         number("steep_deg", 10);
+        number("tank_overflow_coefficient", 0.6);
         rainfall.add(new Job.Rainfall(90.0, 10.0, 10.0, "a map"));
-        job.a1.tilts = new ArrayList<>(List.of(new CrossTilt(5000.0, 5.0)));
+        job.a1.tilts = new ArrayList<>(List.of(new CrossTilt(5000.0, 5.0, null)));
         job.a1.reading(50, 400).reading(5000, 410).reading(9950, 420);
     }
 
@@ -122,7 +123,8 @@ final class WetJob {
                 outletMm,
                 "sharp",
                 null,
-                strainer);
+                strainer,
+                null);
     }
 
     static WayPart.OtherRoof roof(String id, Double planM2) {
@@ -150,7 +152,10 @@ final class WetJob {
                         Said.nothing(),
                         rainfall);
         if (job.catchments == null) {
-            job.catchments = List.of(new Job.Catchment("c1", "a", planM2, 20.0, null, walls, null));
+            job.catchments =
+                    List.of(
+                            new Job.Catchment(
+                                    "c1", "a", planM2, 20.0, null, walls, null, null, null));
         }
         job.basis = new Basis(basis);
         return job.survey();
