@@ -155,11 +155,11 @@ public final class Key {
     }
 
     private static Run.Joint joint(String kind) {
-        return new Run.Joint("", kind, 0.0, null, null, null, null, null);
+        return new Run.Joint("", kind, 0.0, null, null, null, null, null, null);
     }
 
     private static Run.Fitting fitting(String carries) {
-        return new Run.Fitting("", null, 0.0, Words.YES, null, carries);
+        return new Run.Fitting("", null, 0.0, Words.YES, null, carries, null);
     }
 
     private static WayPart.Outlet outlet() {
@@ -173,6 +173,7 @@ public final class Key {
                 null,
                 Said.nothing(),
                 Said.nothing(),
+                null,
                 null,
                 null,
                 80.0,

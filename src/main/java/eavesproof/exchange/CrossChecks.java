@@ -26,6 +26,7 @@ final class CrossChecks {
         straights.forEach(checks::keepLength);
         straights.forEach(checks::onStraight);
         job.items("way").forEach(part -> checks.within(part, "station_mm", part.text("on")));
+        job.items("way").forEach(checks::fixing);
         job.items("catchments").forEach(checks::catchment);
         job.items("tests").forEach(test -> test.items("stood").forEach(checks::part));
         Found dates = job.at("dates");
@@ -51,9 +52,9 @@ final class CrossChecks {
         for (String key : List.of("readings", "brackets", "fittings", "joints", "cross_tilt")) {
             straight.items(key).forEach(on -> within(on, "station_mm", lengthMm));
         }
-        for (Found bracket : straight.items("brackets")) {
-            atMost(bracket, "screws_fitted", bracket.number("holes_provided"), "holes_provided");
-        }
+        straight.items("brackets").forEach(this::screws);
+        straight.items("joints").forEach(this::fixing);
+        straight.items("fittings").forEach(this::fixing);
         for (Found zone : straight.items("keep_clear")) {
             upwards(zone, "from_mm", "to_mm");
             touches(zone, lengthMm);
@@ -62,6 +63,17 @@ final class CrossChecks {
         if (fascia != null) {
             upwards(fascia, "begins_mm", "ends_mm");
         }
+    }
+
+    private void fixing(Found thing) {
+        Found fixing = thing.at("fixing");
+        if (fixing != null) {
+            screws(fixing);
+        }
+    }
+
+    private void screws(Found fixed) {
+        atMost(fixed, "screws_fitted", fixed.number("holes_provided"), "holes_provided");
     }
 
     /** An outlet may support its run too, and then stands beside brackets under its id. */

@@ -63,6 +63,22 @@ final class RunShape {
                     key("screw_diameter_mm", Ranges.SCREW_MM),
                     key("bite_mm", Ranges.BITE_MM).says("how deep the screws sit in sound timber"));
 
+    private static final Thing FIXING =
+            Thing.of(
+                    "fixing",
+                    Run.Fixing.class,
+                    key("screws_fitted", Ranges.COUNT),
+                    key("holes_provided", Ranges.COUNT),
+                    word("screw_metal", Words.SCREW_METALS),
+                    key("screw_diameter_mm", Ranges.SCREW_MM),
+                    key("bite_mm", Ranges.BITE_MM).says("how deep the screws sit in sound timber"),
+                    said("carries_n", "force", Ranges.FORCE_N)
+                            .says("what it carries, as its maker states it"));
+
+    /** Of what is no bracket and is screwed to the fascia all the same. */
+    static final Field FIXED =
+            key("fixing", FIXING).says("where it is screwed on: asked as of a bracket");
+
     private static final Thing FITTING =
             Thing.of(
                     "fitting",
@@ -73,7 +89,8 @@ final class RunShape {
                     key("screwed_to_fascia", YES_NO).says("whether it is fixed to the building"),
                     key("gutter_slides", YES_NO).says("whether the gutter can move in it"),
                     key("carries_gutter", YES_NO)
-                            .says("whether the gutter lies in it; if so, and screwed, a support"));
+                            .says("whether the gutter lies in it; if so, and screwed, a support"),
+                    FIXED);
 
     private static final Thing JOINT =
             Thing.of(
@@ -87,7 +104,8 @@ final class RunShape {
                             .says("whether the upper length lies inside the lower one"),
                     key("gap_mm", Ranges.DISTANCE_MM).says("room left when it was fitted"),
                     key("insertion_mm", Ranges.DISTANCE_MM),
-                    key("screwed_to_fascia", YES_NO).says("if so it supports the gutter too"));
+                    key("screwed_to_fascia", YES_NO).says("if so it supports the gutter too"),
+                    FIXED);
 
     private static final Thing KEEP_CLEAR =
             Thing.of(

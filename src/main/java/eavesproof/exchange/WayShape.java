@@ -47,6 +47,7 @@ final class WayShape {
                     key("gap_mm", Ranges.DISTANCE_MM)
                             .says("room left in a sliding outlet when it was set"),
                     key("screwed_to_fascia", YES_NO),
+                    RunShape.FIXED,
                     SIZE,
                     word("edge", Words.OUTLET_EDGES),
                     key("sump_depth_mm", Ranges.DISTANCE_MM),

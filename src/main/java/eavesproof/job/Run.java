@@ -91,11 +91,31 @@ public record Run(
             @Nullable Double biteMm) {}
 
     /**
+     * How something that is no bracket is screwed to the fascia, and what it carries as somebody
+     * states it: what holds the gutter up is asked what a bracket is asked.
+     *
+     * @param screwMetal one of {@link Words#SCREW_METALS}
+     * @param biteMm how deep the screws sit in sound timber
+     */
+    public record Fixing(
+            @Nullable Integer screwsFitted,
+            @Nullable Integer holesProvided,
+            @Nullable String screwMetal,
+            @Nullable Double screwDiameterMm,
+            @Nullable Double biteMm,
+            Said<Double> carriesN) {
+        /** One of which nothing is recorded. */
+        public static final Fixing NOTHING =
+                new Fixing(null, null, null, null, null, Said.nothing());
+    }
+
+    /**
      * A fitting on the gutter other than a joint or an outlet.
      *
      * @param screwedToFascia yes if it is fixed to the building
      * @param gutterSlides yes if the gutter can move in it
      * @param carriesGutter yes if the gutter lies in it
+     * @param fixing to the fascia
      */
     public record Fitting(
             String id,
@@ -103,12 +123,14 @@ public record Run(
             @Nullable Double stationMm,
             @Nullable String screwedToFascia,
             @Nullable String gutterSlides,
-            @Nullable String carriesGutter) {}
+            @Nullable String carriesGutter,
+            @Nullable Fixing fixing) {}
 
     /**
      * @param kind one of {@link Words#JOINT_KINDS}
      * @param lapWithFlow yes if the upper length lies inside the lower one
      * @param gapMm room left in an expansion joint when fitted
+     * @param fixing to the fascia
      */
     public record Joint(
             String id,
@@ -118,7 +140,8 @@ public record Run(
             @Nullable String lapWithFlow,
             @Nullable Double gapMm,
             @Nullable Double insertionMm,
-            @Nullable String screwedToFascia) {}
+            @Nullable String screwedToFascia,
+            @Nullable Fixing fixing) {}
 
     /** A length in which no joint may lie. */
     public record KeepClear(

@@ -24,6 +24,7 @@ public sealed interface WayPart {
      * @param cementedToGutter yes, no or unknown
      * @param setForTemperature yes if it was set for the gutter's temperature on the day
      * @param gapMm room left in a sliding outlet for the gutter to grow into, when it was set
+     * @param fixing to the fascia
      * @param spout yes if the water falls from it freely, without any pipe
      */
     record Outlet(
@@ -38,6 +39,7 @@ public sealed interface WayPart {
             Said<String> setForTemperature,
             @Nullable Double gapMm,
             @Nullable String screwedToFascia,
+            Run.@Nullable Fixing fixing,
             @Nullable Double sizeMm,
             @Nullable String edge,
             @Nullable Double sumpDepthMm,

@@ -55,7 +55,8 @@ final class Alongside {
                 joint.lapWithFlow() == null ? null : "lap with the flow: " + joint.lapWithFlow(),
                 with("gap", joint.gapMm()),
                 with("inserted", joint.insertionMm()),
-                screwed(joint.screwedToFascia()));
+                screwed(joint.screwedToFascia()),
+                fixing(joint.fixing()));
     }
 
     private static String text(Run.Fitting fitting) {
@@ -68,7 +69,8 @@ final class Alongside {
                         : "gutter slides in it: " + fitting.gutterSlides(),
                 fitting.carriesGutter() == null
                         ? null
-                        : "carries the gutter: " + fitting.carriesGutter());
+                        : "carries the gutter: " + fitting.carriesGutter(),
+                fixing(fitting.fixing()));
     }
 
     private static String text(Run.KeepClear zone) {
@@ -92,6 +94,23 @@ final class Alongside {
 
     private static String screwed(@Nullable String said) {
         return "screwed to the fascia: " + People.or(said);
+    }
+
+    /** How something that is no bracket is screwed on; what it carries stands with who says so. */
+    static @Nullable String fixing(Run.@Nullable Fixing fixing) {
+        if (fixing == null) {
+            return null;
+        }
+        Integer screws = fixing.screwsFitted();
+        Integer holes = fixing.holesProvided();
+        String text =
+                People.joined(
+                        screws == null ? null : screws + (screws == 1 ? " screw" : " screws"),
+                        fixing.screwMetal(),
+                        with("diameter", fixing.screwDiameterMm()),
+                        holes == null ? null : holes + (holes == 1 ? " hole" : " holes"),
+                        with("bite", fixing.biteMm()));
+        return text.isEmpty() ? null : text;
     }
 
     private void readings(

@@ -35,7 +35,8 @@ final class WayWords {
                     o.spout() == null ? null : "free spout: " + o.spout(),
                     o.screwedToFascia() == null
                             ? null
-                            : "screwed to the fascia: " + o.screwedToFascia());
+                            : "screwed to the fascia: " + o.screwedToFascia(),
+                    Alongside.fixing(o.fixing()));
         }
         if (part instanceof WayPart.Branch b) {
             return People.joined(

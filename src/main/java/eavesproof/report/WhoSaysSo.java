@@ -87,6 +87,14 @@ final class WhoSaysSo {
             if (edge != null) {
                 word("Straight " + straight.id() + ": snow held on the roof", edge.snowHeld());
             }
+            for (Run.Joint joint :
+                    Objects.requireNonNullElse(straight.joints(), List.<Run.Joint>of())) {
+                carries("Joint " + joint.id(), joint.fixing());
+            }
+            for (Run.Fitting fitting :
+                    Objects.requireNonNullElse(straight.fittings(), List.<Run.Fitting>of())) {
+                carries("Fitting " + fitting.id(), fitting.fixing());
+            }
             Run.Fascia fascia = straight.fascia();
             if (fascia != null) {
                 word("Straight " + straight.id() + ": the timber is sound", fascia.sound());
@@ -97,12 +105,19 @@ final class WhoSaysSo {
         }
     }
 
+    private void carries(String what, Run.@Nullable Fixing fixing) {
+        if (fixing != null) {
+            number(what + ": what it carries", fixing.carriesN(), " N", Unit.NEWTON);
+        }
+    }
+
     private void part(WayPart part) {
         if (part instanceof WayPart.Outlet outlet) {
             word("Outlet " + outlet.id() + ": cemented to the gutter", outlet.cementedToGutter());
             word(
                     "Outlet " + outlet.id() + ": set for the temperature on the day",
                     outlet.setForTemperature());
+            carries("Outlet " + outlet.id(), outlet.fixing());
         } else if (part instanceof WayPart.Downpipe downpipe) {
             for (WayPart.OtherRoof roof :
                     Objects.requireNonNullElse(

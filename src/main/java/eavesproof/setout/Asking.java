@@ -1,5 +1,6 @@
 package eavesproof.setout;
 
+import eavesproof.job.Job;
 import eavesproof.judge.Demanded;
 import eavesproof.judge.Ruling;
 import eavesproof.quantity.Decimals;
@@ -30,7 +31,7 @@ final class Asking {
                 : "find out and record " + Grid.listed(things.stream().toList());
     }
 
-    static String about(Ruling ruling) {
+    static String about(Job job, Ruling ruling) {
         Class<?> kind = ruling.subject().kind().type();
         String discharge = Case.key(ruling, "discharge");
         if (kind == Facts.DischargeKind.class) {
@@ -70,10 +71,10 @@ final class Asking {
         }
         double measured = Case.measured(ruling);
         if (kind == Facts.TimberSound.class) {
-            String bracket = Case.key(ruling, "bracket");
-            return "replace the timber behind bracket "
+            String bracket = Parts.named(job, Case.straight(ruling), Case.key(ruling, "bracket"));
+            return "replace the timber behind "
                     + bracket
-                    + ", or move the bracket to where the timber was looked at and is sound; what"
+                    + ", or move it to where the timber was looked at and is sound; what"
                     + " else is screwed to that fascia needs a look too";
         } else if (kind == Facts.SnowHeld.class) {
             return "have snow guards fixed to the roof above straight "

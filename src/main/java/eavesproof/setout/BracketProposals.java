@@ -1,10 +1,8 @@
 package eavesproof.setout;
 
-import eavesproof.job.Job;
 import eavesproof.job.Run.Joint;
 import eavesproof.job.Run.Straight;
 import eavesproof.job.WayPart.Outlet;
-import eavesproof.judge.Demanded;
 import eavesproof.judge.Ruling;
 import eavesproof.survey.Facts;
 import java.util.ArrayList;
@@ -13,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Brackets beside joints and outlets, too few of them, and how they are fixed. */
+/** Brackets beside joints and outlets, and too few of them. */
 final class BracketProposals {
     private BracketProposals() {}
 
@@ -113,91 +111,5 @@ final class BracketProposals {
         return stations.isEmpty()
                 ? List.of()
                 : List.of(NewBracket.at(here, run, straight.id(), stations));
-    }
-
-    /** Screw holes left empty. */
-    static List<Proposal> screws(Case here, List<Ruling> group) {
-        Job job = here.job();
-        List<String> words = new ArrayList<>();
-        for (Ruling ruling : group) {
-            String id = Case.key(ruling, "bracket");
-            double most = ruling.demanded() instanceof Demanded.AtMost it ? it.limit() : 0;
-            int missing = (int) StrictMath.ceil(Case.measured(ruling) - most);
-            words.add(missing + " more in bracket " + id);
-            job =
-                    Edits.bracket(
-                            job,
-                            Case.straight(ruling),
-                            id,
-                            it -> {
-                                Integer fitted = it.screwsFitted();
-                                return Edits.with(
-                                        it,
-                                        "screwsFitted",
-                                        (fitted == null ? 0 : fitted) + missing);
-                            });
-        }
-        return List.of(new Proposal("fit screws: " + Grid.listed(words), job));
-    }
-
-    /** Screws that do not sit deep enough: longer ones. */
-    static List<Proposal> bite(Case here, List<Ruling> group) {
-        double longer = 0;
-        for (Ruling ruling : group) {
-            if (ruling.demanded() instanceof Demanded.AtLeast least) {
-                double more = least.limit() + Case.kept(ruling) - Case.measured(ruling);
-                longer = Math.max(longer, StrictMath.ceil(more));
-            }
-        }
-        Job job = here.job();
-        List<String> ids = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        for (Ruling ruling : group) {
-            String id = Case.key(ruling, "bracket");
-            double bite = Case.measured(ruling) + longer;
-            ids.add(id);
-            least = Math.min(least, bite);
-            job =
-                    Edits.bracket(
-                            job, Case.straight(ruling), id, it -> Edits.with(it, "biteMm", bite));
-        }
-        if (!(longer > 0)) {
-            return List.of();
-        }
-        return List.of(
-                new Proposal(
-                        "replace the screws of "
-                                + (ids.size() == 1 ? "bracket " : "brackets ")
-                                + Grid.listed(ids)
-                                + " with ones "
-                                + Grid.mm(longer)
-                                + " longer, so that they sit at least "
-                                + Grid.mm(least)
-                                + " deep in sound timber",
-                        job));
-    }
-
-    static List<Proposal> screwMetal(Case here, List<Ruling> group) {
-        Job job = here.job();
-        if (!(group.get(0).demanded() instanceof Demanded.OneOf allowed)) {
-            return List.of();
-        }
-        String metal = allowed.words().get(0);
-        List<String> ids = new ArrayList<>();
-        for (Ruling ruling : group) {
-            String id = Case.key(ruling, "bracket");
-            ids.add(id);
-            job =
-                    Edits.bracket(
-                            job,
-                            Case.straight(ruling),
-                            id,
-                            it -> Edits.with(it, "screwMetal", metal));
-        }
-        String which = ids.size() == 1 ? "bracket " : "brackets ";
-        return List.of(
-                new Proposal(
-                        "replace the screws of " + which + Grid.listed(ids) + " with " + metal,
-                        job));
     }
 }

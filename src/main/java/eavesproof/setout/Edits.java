@@ -3,9 +3,12 @@ package eavesproof.setout;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Fitting;
+import eavesproof.job.Run.Fixing;
 import eavesproof.job.Run.Joint;
 import eavesproof.job.Run.Straight;
 import eavesproof.job.WayPart;
+import eavesproof.job.WayPart.Outlet;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -79,6 +82,51 @@ final class Edits {
                 job,
                 straight,
                 it -> with(it, "brackets", one(it.brackets(), b -> b.id().equals(id), edit)));
+    }
+
+    /**
+     * How something is fixed: a bracket says so itself, a joint, fitting or outlet in its fixing.
+     */
+    static Job fixing(Job job, String straight, String id, UnaryOperator<Record> edit) {
+        Job edited = straight(job, straight, it -> fixing(it, id, edit));
+        return with(
+                edited,
+                "way",
+                each(
+                        edited.way(),
+                        it -> it.id().equals(id),
+                        it -> it instanceof Outlet o ? fixed(o, o.fixing(), edit) : it));
+    }
+
+    private static Straight fixing(Straight on, String id, UnaryOperator<Record> edit) {
+        List<Bracket> brackets =
+                each(on.brackets(), it -> it.id().equals(id), it -> (Bracket) edit.apply(it));
+        List<Joint> joints =
+                each(on.joints(), it -> it.id().equals(id), it -> fixed(it, it.fixing(), edit));
+        List<Fitting> fittings =
+                each(on.fittings(), it -> it.id().equals(id), it -> fixed(it, it.fixing(), edit));
+        return with(with(with(on, "brackets", brackets), "joints", joints), "fittings", fittings);
+    }
+
+    private static <R extends Record> R fixed(
+            R thing, @Nullable Fixing fixing, UnaryOperator<Record> edit) {
+        return with(thing, "fixing", edit.apply(fixing == null ? Fixing.NOTHING : fixing));
+    }
+
+    /** A count of a record by the name of its part; none where nobody counted. */
+    static int count(Record record, String part) {
+        try {
+            Object count = record.getClass().getMethod(part).invoke(record);
+            return count == null ? 0 : (Integer) count;
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalArgumentException(record.getClass() + " has no part " + part, e);
+        }
+    }
+
+    /** A list that nobody recorded stays one. */
+    private static <T> @Nullable List<T> each(
+            @Nullable List<T> list, Predicate<T> asked, UnaryOperator<T> edit) {
+        return list == null ? null : one(list, asked, edit);
     }
 
     static Job moveBracket(Job job, String straight, String id, double stationMm) {

@@ -143,7 +143,8 @@ final class MovementProposals {
                             null,
                             setMm,
                             setMm,
-                            Words.NO);
+                            Words.NO,
+                            null);
             job = Edits.addJoint(job, straight.id(), joint);
         }
         String what = words.size() == 1 ? "put in an expansion joint " : "put in expansion joints ";

@@ -47,6 +47,18 @@ final class Parts {
                 .toList();
     }
 
+    /** With its word: "bracket b3", or what else of that id holds the straight up. */
+    static String named(Job job, String straight, String id) {
+        Straight on = straight(job, straight).orElse(null);
+        if (on != null && first(on.joints(), it -> it.id().equals(id)).isPresent()) {
+            return "joint " + id;
+        } else if (on != null && first(on.fittings(), it -> it.id().equals(id)).isPresent()) {
+            return "fitting " + id;
+        }
+        boolean outlet = outletsOn(job, straight).stream().anyMatch(it -> it.id().equals(id));
+        return (outlet ? "outlet " : "bracket ") + id;
+    }
+
     static <T> Optional<T> first(@Nullable List<T> list, Predicate<T> which) {
         return of(list).stream().filter(which).findFirst();
     }

@@ -24,11 +24,11 @@ final class Proposals {
         } else if (kind == Facts.SupportCount.class) {
             return BracketProposals.more(here, group);
         } else if (kind == Facts.EmptyHoles.class) {
-            return BracketProposals.screws(here, group);
+            return FixingProposals.screws(here, group);
         } else if (kind == Facts.ScrewMetal.class) {
-            return BracketProposals.screwMetal(here, group);
+            return FixingProposals.screwMetal(here, group);
         } else if (kind == Facts.ScrewBite.class) {
-            return BracketProposals.bite(here, group);
+            return FixingProposals.bite(here, group);
         } else if (LoadProposals.isLoad(group.get(0))) {
             return LoadProposals.of(here, group);
         } else if (kind == Facts.JointGapLeft.class || kind == Facts.JointInsertionLeft.class) {

@@ -30,7 +30,7 @@ public final class Remedies {
         Doubts doubts = new Doubts(job, mending);
         for (Ruling ruling : before.rulings()) {
             if (ruling.verdict().needsAction() && !remedies.byRuling.containsKey(ruling)) {
-                remedies.byRuling.put(ruling, new Remedy.Advice(advice(ruling, doubts)));
+                remedies.byRuling.put(ruling, new Remedy.Advice(advice(job, ruling, doubts)));
             }
         }
         return remedies;
@@ -52,12 +52,12 @@ public final class Remedies {
         }
     }
 
-    private static String advice(Ruling ruling, Doubts doubts) {
+    private static String advice(Job job, Ruling ruling, Doubts doubts) {
         if (ruling.verdict() == Verdict.TOO_CLOSE) {
             return doubts.settle(ruling);
         }
         return ruling.verdict() == Verdict.NOT_RECORDED
                 ? Asking.missing(ruling)
-                : Asking.about(ruling);
+                : Asking.about(job, ruling);
     }
 }

@@ -2,6 +2,7 @@ package eavesproof.setout;
 
 import eavesproof.job.Job;
 import eavesproof.job.Run.Bracket;
+import eavesproof.job.Run.Fixing;
 import eavesproof.job.Run.Straight;
 import eavesproof.job.Words;
 import java.util.ArrayList;
@@ -26,17 +27,22 @@ record Support(String id, double stationMm, boolean isBracket) {
             }
         }
         Parts.of(straight.joints()).stream()
-                .filter(it -> Words.YES.equals(it.screwedToFascia()))
+                .filter(it -> screwed(it.screwedToFascia(), it.fixing()))
                 .forEach(it -> add(all, it.id(), it.stationMm(), false));
         Parts.of(straight.fittings()).stream()
-                .filter(it -> Words.YES.equals(it.screwedToFascia()))
+                .filter(it -> screwed(it.screwedToFascia(), it.fixing()))
                 .filter(it -> Words.YES.equals(it.carriesGutter()))
                 .forEach(it -> add(all, it.id(), it.stationMm(), false));
         Parts.outletsOn(job, straight.id()).stream()
-                .filter(it -> Words.YES.equals(it.screwedToFascia()))
+                .filter(it -> screwed(it.screwedToFascia(), it.fixing()))
                 .forEach(it -> add(all, it.id(), it.stationMm(), false));
         all.sort(Comparator.comparingDouble(Support::stationMm).thenComparing(Support::id));
         return all;
+    }
+
+    private static boolean screwed(@Nullable String said, @Nullable Fixing fixing) {
+        Integer screws = fixing == null ? null : fixing.screwsFitted();
+        return Words.YES.equals(said) && (screws == null || screws > 0);
     }
 
     private static void add(

@@ -2,8 +2,6 @@ package eavesproof.survey;
 
 import eavesproof.job.Gutter;
 import eavesproof.job.Job;
-import eavesproof.job.Run.Bracket;
-import eavesproof.job.Run.Straight;
 import eavesproof.job.Said;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
@@ -12,9 +10,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How much gutter hangs on each bracket, and how heavy it is when the gutter is full of water up to
- * its lower lip, and when snow lies on it besides; and what a bracket carries, as somebody states
- * it.
+ * How much gutter hangs on each bracket, and on what else holds it up, and how heavy it is when the
+ * gutter is full of water up to its lower lip, and when snow lies on it besides; and what a bracket
+ * carries, as somebody states it.
  *
  * <p>The gutter is taken as beams from support to support: half of each span goes to either end,
  * and at an end of the straight the overhang levers its bracket down too, R = q (l + a)² / 2l for a
@@ -27,6 +25,9 @@ final class BracketLoads {
     private static final double MM2_IN_A_M2 = 1e6;
     private static final double MM_IN_A_M = 1e3;
     private static final double N_IN_A_KN = 1e3;
+
+    private static final List<Class<? extends Facts.Fact>> LOADS =
+            List.of(Facts.BracketShare.class, Facts.BracketLoad.class, Facts.BracketSnowLoad.class);
 
     private final Trough trough;
     private final Found<Stated> water;
@@ -47,7 +48,6 @@ final class BracketLoads {
 
     static void answer(Job job, Trough trough, Answers answers) {
         BracketLoads loads = new BracketLoads(job, trough, answers);
-        loads.capacity();
         for (int i = 0; i < trough.straights().size(); i++) {
             loads.straight(i);
         }
@@ -94,80 +94,76 @@ final class BracketLoads {
                                                         Provenance.of(ground))));
     }
 
-    private void capacity() {
-        Said<Double> said =
-                trough.gutter() instanceof Found.Value<Gutter> known
-                        ? known.value().bracketCapacityN()
-                        : Said.nothing();
-        Found<Double> capacity =
-                trough.gutter()
-                        .then(
-                                gutter ->
-                                        Found.recorded(
-                                                said.is(),
-                                                "what a bracket of gutter "
-                                                        + gutter.id()
-                                                        + " carries"));
-        capacity.either(
-                newton ->
-                        answers.stated(
-                                new Facts.BracketCapacity(trough.id(), newton),
-                                Uncertain.exact(newton),
-                                Provenance.of(said),
-                                new Working(
-                                        "a bracket carries",
-                                        Answers.text(newton, Unit.NEWTON),
-                                        Provenance.of(said).text())),
-                why -> answers.gap(Facts.BracketCapacity.class, why, trough.id()));
-    }
-
     private void straight(int index) {
-        Straight straight = trough.straight(index);
-        List<Bracket> brackets = straight.brackets();
-        if (brackets == null) {
-            gap(Brackets.notRecorded(straight), trough.id());
-        } else if (brackets.isEmpty()) {
-            String why = Brackets.none(straight);
-            answers.none(Facts.BracketShare.class, why, trough.id());
-            answers.none(Facts.BracketLoad.class, why, trough.id());
-            answers.none(Facts.BracketSnowLoad.class, why, trough.id());
-        } else {
-            Marks holds = Holds.of(trough, index);
-            List<Spot> supports = List.copyOf(holds.sorted());
-            Found<Spot> end = trough.rightEnd(index);
-            for (Bracket bracket : brackets) {
-                String name = "bracket " + bracket.id();
-                Integer screws = bracket.screwsFitted();
-                if (screws == null) {
-                    gap(Brackets.screwsNotRecorded(bracket), trough.id(), bracket.id());
-                    continue;
-                } else if (screws == 0) {
-                    none(name + " has no screw, so that nothing can hang on it", bracket.id());
-                    continue;
-                }
-                trough.spot(index, bracket.id(), name, bracket.stationMm())
-                        .then(at -> borne(holds, supports, at, end).map(mm -> new Borne(at, mm)))
-                        .either(this::loads, why -> gap(why, trough.id(), bracket.id()));
+        Holders holders = Holders.on(trough, index);
+        holders.more().forEach(this::gaps);
+        if (holders.more().isEmpty() && holders.all().isEmpty()) {
+            String why = Brackets.none(trough.straight(index));
+            answers.none(Facts.BracketCapacity.class, why, trough.id());
+            LOADS.forEach(type -> answers.none(type, why, trough.id()));
+        }
+        Marks holds = holders.marks();
+        List<Spot> supports = List.copyOf(holds.sorted());
+        Found<Spot> end = trough.rightEnd(index);
+        for (Holder holder : holders.all()) {
+            capacity(holder);
+            if (holder.holdsNothing()) {
+                String why = holder.name() + " has no screw, so that nothing can hang on it";
+                LOADS.forEach(type -> answers.none(type, why, trough.id(), holder.id()));
+            } else {
+                holder.holds()
+                        .then(it -> borne(holds, supports, holder, end, index))
+                        .either(this::loads, why -> gap(holder, why));
             }
         }
     }
 
-    private void none(String why, String bracket) {
-        answers.none(Facts.BracketShare.class, why, trough.id(), bracket);
-        answers.none(Facts.BracketLoad.class, why, trough.id(), bracket);
-        answers.none(Facts.BracketSnowLoad.class, why, trough.id(), bracket);
+    private void gaps(String why) {
+        answers.gap(Facts.BracketCapacity.class, why, trough.id());
+        LOADS.forEach(type -> answers.gap(type, why, trough.id()));
     }
 
-    private void gap(String why, String... ids) {
-        answers.gap(Facts.BracketShare.class, why, ids);
-        answers.gap(Facts.BracketLoad.class, why, ids);
-        answers.gap(Facts.BracketSnowLoad.class, why, ids);
+    private void gap(Holder holder, String why) {
+        LOADS.forEach(type -> answers.gap(type, why, trough.id(), holder.id()));
+    }
+
+    private void capacity(Holder holder) {
+        Said<Double> said = holder.fixing().carriesN();
+        String what = "what " + holder.name() + " carries";
+        Found<Double> capacity =
+                holder.isBracket()
+                        ? trough.gutter()
+                                .then(
+                                        gutter ->
+                                                Found.recorded(
+                                                        said.is(),
+                                                        "what a bracket of gutter "
+                                                                + gutter.id()
+                                                                + " carries"))
+                        : holder.holds().then(holds -> Found.recorded(said.is(), what));
+        capacity.either(
+                newton ->
+                        answers.stated(
+                                new Facts.BracketCapacity(trough.id(), holder.id(), newton),
+                                Uncertain.exact(newton),
+                                Provenance.of(said),
+                                new Working(
+                                        what,
+                                        Answers.text(newton, Unit.NEWTON),
+                                        Provenance.of(said).text())),
+                why -> answers.gap(Facts.BracketCapacity.class, why, trough.id(), holder.id()));
     }
 
     /**
-     * @param length of gutter that hangs on the bracket, mm
+     * @param length of gutter that hangs on it, mm
      */
     private record Borne(Spot at, Uncertain length) {}
+
+    private Found<Borne> borne(
+            Marks holds, List<Spot> supports, Holder holder, Found<Spot> end, int index) {
+        return trough.spot(index, holder.id(), holder.name(), holder.stationMm())
+                .then(at -> borne(holds, supports, at, end).map(mm -> new Borne(at, mm)));
+    }
 
     private Found<Uncertain> borne(Marks holds, List<Spot> supports, Spot at, Found<Spot> end) {
         Spot left = Nearest.leftOf(new Spot("", "", at.straight(), before(at)), supports);

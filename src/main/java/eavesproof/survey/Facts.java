@@ -75,7 +75,7 @@ public final class Facts {
 
     public record BracketShare(String run, String bracket, double lengthMm) implements Fact {}
 
-    public record BracketCapacity(String run, double forceN) implements Fact {}
+    public record BracketCapacity(String run, String bracket, double forceN) implements Fact {}
 
     public record BracketLoad(String run, String bracket, double forceN) implements Fact {}
 

@@ -89,11 +89,11 @@ final class KindsOfGutter {
                     number(
                             Facts.BracketHoles.class,
                             Unit.COUNT,
-                            "how many fixing holes a bracket has"),
+                            "how many fixing holes a bracket has, or what else is screwed on and holds the gutter up"),
                     number(
                             Facts.EmptyHoles.class,
                             Unit.COUNT,
-                            "how many fixing holes of a bracket were left empty"),
+                            "how many fixing holes of a bracket, or of what else holds the gutter up, were left empty"),
                     word(
                             Facts.ScrewMetal.class,
                             Words.SCREW_METALS,
@@ -117,7 +117,7 @@ final class KindsOfGutter {
                     number(
                             Facts.BracketCapacity.class,
                             Unit.NEWTON,
-                            "what one bracket carries, as stated"),
+                            "what a bracket carries, or what else holds the gutter up, as stated"),
                     number(
                             Facts.BracketLoad.class,
                             Unit.NEWTON,

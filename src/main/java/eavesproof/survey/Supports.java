@@ -28,7 +28,7 @@ final class Supports {
         this.trough = trough;
         this.index = index;
         this.straight = trough.straight(index);
-        this.holds = Holds.of(trough, index);
+        this.holds = Holders.on(trough, index).marks();
         this.supports = holds.sorted();
         Double length = straight.lengthMm();
         this.answers = length == null ? answers : answers.on(straight.id(), 0, length);

@@ -86,7 +86,7 @@ public final class Surveyor {
         Lengths.answer(trough, answers);
         Supports.answer(trough, answers);
         TimberEnds.answer(trough, answers);
-        Brackets.answer(trough, answers);
+        Fixings.answer(trough, answers);
         BracketLoads.answer(job, trough, answers);
         RoofSnow.answer(job, trough, basis, answers);
         Outlets.answer(trough, answers);

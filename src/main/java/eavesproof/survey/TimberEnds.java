@@ -39,7 +39,7 @@ final class TimberEnds {
     private void end(String gutterEnd, @Nullable End end, boolean left) {
         Optional<String> kind = Trough.endKind(end);
         boolean corner = kind.filter(Words.CORNER::equals).isPresent();
-        boolean noBracket = Brackets.noneHolds(straight);
+        boolean noBracket = Brackets.noneHolds(trough, index);
         if (kind.isEmpty()) {
             gap(gutterEnd, "the kind of end " + gutterEnd + " is not recorded");
         } else if (corner || noBracket) {

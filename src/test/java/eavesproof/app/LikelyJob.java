@@ -195,6 +195,7 @@ final class LikelyJob {
                         said(once() ? "no" : "yes"),
                         45.0,
                         "no",
+                        null,
                         76.0,
                         "tapered",
                         0.0,
@@ -220,7 +221,8 @@ final class LikelyJob {
                             null,
                             expansion ? (once() ? 2.0 : 25.0) : null,
                             expansion ? 60.0 : null,
-                            "no"));
+                            "no",
+                            null));
         }
         return joints;
     }

@@ -63,6 +63,7 @@ final class Straights {
                 Said.nothing(),
                 null,
                 null,
+                null,
                 80.0,
                 null,
                 null,
@@ -125,8 +126,11 @@ final class Straights {
                             null,
                             null,
                             null,
-                            chance.nextBoolean() ? "yes" : null));
-            fittings.add(new Run.Fitting("f" + i, "piece", at(chance, length), "yes", null, "yes"));
+                            chance.nextBoolean() ? "yes" : null,
+                            null));
+            fittings.add(
+                    new Run.Fitting(
+                            "f" + i, "piece", at(chance, length), "yes", null, "yes", null));
             outlets.add(outlet("o" + i, at(chance, length), chance.nextBoolean() ? 160.0 : null));
             double from = at(chance, length);
             zones.add(new Run.KeepClear("z" + i, "above a door", from, from + chance.nextInt(900)));

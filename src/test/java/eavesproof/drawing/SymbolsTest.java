@@ -23,7 +23,7 @@ class SymbolsTest {
     })
     void onlyAFittingThatCarriesTheGutterIsSolid(
             @Nullable String carries, @Nullable String screwed, Fill fill, Line edge) {
-        Run.Fitting fitting = new Run.Fitting("f1", null, 500.0, screwed, null, carries);
+        Run.Fitting fitting = new Run.Fitting("f1", null, 500.0, screwed, null, carries, null);
         List<Mark.Area> squares =
                 Symbols.fitting(fitting, 20, 10, 4).stream()
                         .filter(Mark.Area.class::isInstance)

@@ -52,7 +52,9 @@ final class Verandah {
                         new Run.End("stop end", null),
                         List.of(read(60, 12), read(length / 2, 15.5), read(length - 80, 19)),
                         supports,
-                        List.of(new Run.Fitting("f1", "overflow weir", 30.0, "no", "yes", "no")),
+                        List.of(
+                                new Run.Fitting(
+                                        "f1", "overflow weir", 30.0, "no", "yes", "no", null)),
                         List.of(
                                 new Run.Joint(
                                         "j1",
@@ -62,7 +64,8 @@ final class Verandah {
                                         "yes",
                                         null,
                                         40.0,
-                                        "no")),
+                                        "no",
+                                        null)),
                         List.of(
                                 new Run.KeepClear(
                                         "z1",
@@ -141,6 +144,7 @@ final class Verandah {
                                 Said.nothing(),
                                 null,
                                 "no",
+                                null,
                                 80.0,
                                 "sharp",
                                 null,

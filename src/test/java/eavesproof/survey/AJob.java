@@ -119,6 +119,7 @@ final class AJob {
                 null,
                 null,
                 null,
+                null,
                 "yes");
     }
 

@@ -38,17 +38,19 @@ final class AStraight {
     }
 
     AStraight fitting(String name, Double stationMm, String screwed) {
-        fittings.add(new Fitting(name, null, stationMm, screwed, null, "yes"));
+        fittings.add(new Fitting(name, null, stationMm, screwed, null, "yes", null));
         return this;
     }
 
     AStraight joint(String name, String kind, Double stationMm, String screwed) {
-        joints.add(new Joint(name, kind, stationMm, null, null, null, null, screwed));
+        joints.add(new Joint(name, kind, stationMm, null, null, null, null, screwed, null));
         return this;
     }
 
     AStraight expansion(String name, Double stationMm, Double gapMm, Double insertionMm) {
-        joints.add(new Joint(name, "expansion", stationMm, null, null, gapMm, insertionMm, "no"));
+        joints.add(
+                new Joint(
+                        name, "expansion", stationMm, null, null, gapMm, insertionMm, "no", null));
         return this;
     }
 

@@ -282,6 +282,7 @@ class FallsTest {
                         "no",
                         null,
                         null,
+                        null,
                         40.0,
                         null,
                         null));

@@ -14,7 +14,7 @@ class OutletsTest {
         job.part(
                 new WayPart.Outlet(
                         "o1", null, null, "a1", 500.0, 100.0, hold, cemented, set, null, "no", null,
-                        null, null, null, null));
+                        null, null, null, null, null));
         return job.survey();
     }
 
@@ -58,9 +58,18 @@ class OutletsTest {
     }
 
     @Test
-    void aScrewedFittingIsNoBracket() {
+    void aScrewedFittingInWhichTheGutterLiesStandsInTheWayLikeABracket() {
         job.outlet("o1", "a1", 500.0);
         job.a1.fitting("f1", 510.0, "yes");
+        assertEquals(
+                List.of(new Facts.OutletClearance("a", "o1", "f1", 10 - 50)),
+                job.survey().facts(Facts.OutletClearance.class));
+    }
+
+    @Test
+    void aFittingThatIsNotScrewedOnIsNoBracket() {
+        job.outlet("o1", "a1", 500.0);
+        job.a1.fitting("f1", 510.0, "no");
         assertEquals(
                 List.of("a o1: straight a1 has no bracket"),
                 job.survey().none(Facts.OutletClearance.class));

@@ -132,9 +132,9 @@ class RoomTest {
 
     @Test
     void aFittingInWhichItSlidesDoesNotHoldIt() {
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", "yes", "yes"));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", "yes", "yes", null));
         assertEquals(10_000, movesAtJoint());
-        job.a1.fittings.add(new Fitting("f2", null, 3000.0, "yes", "no", "yes"));
+        job.a1.fittings.add(new Fitting("f2", null, 3000.0, "yes", "no", "yes", null));
         assertEquals(3000 + 4000, movesAtJoint());
     }
 
@@ -152,6 +152,7 @@ class RoomTest {
                         AJob.said("yes"),
                         null,
                         screwed,
+                        null,
                         null,
                         null,
                         null,
@@ -190,7 +191,7 @@ class RoomTest {
 
     @Test
     void whatPerhapsHoldsItLeavesOpenHowMuchMoves() {
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", null, "yes"));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, "yes", null, "yes", null));
         assertEquals(
                 List.of("a j1: whether fitting f1 holds still is not recorded"),
                 job.survey().gaps(Facts.JointGapLeft.class));
@@ -200,7 +201,7 @@ class RoomTest {
     @Test
     void whatPerhapsHoldsItBeyondTheNearestChangesNothing() {
         job.a1.joint("j2", "cemented", 5000.0, "yes");
-        job.a1.fittings.add(new Fitting("f1", null, 2000.0, null, "no", "yes"));
+        job.a1.fittings.add(new Fitting("f1", null, 2000.0, null, "no", "yes", null));
         assertEquals(1000 + 4000, movesAtJoint());
     }
 
@@ -268,6 +269,7 @@ class RoomTest {
                         AJob.said("yes"),
                         gapMm,
                         "no",
+                        null,
                         null,
                         null,
                         null,

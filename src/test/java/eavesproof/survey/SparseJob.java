@@ -134,7 +134,13 @@ final class SparseJob {
                         3,
                         i ->
                                 new Run.Fitting(
-                                        id + "f" + i, null, station(), yesNo(), null, yesNo())),
+                                        id + "f" + i,
+                                        null,
+                                        station(),
+                                        yesNo(),
+                                        null,
+                                        yesNo(),
+                                        null)),
                 list(
                         3,
                         i ->
@@ -146,7 +152,8 @@ final class SparseJob {
                                         null,
                                         null,
                                         null,
-                                        yesNo())),
+                                        yesNo(),
+                                        null)),
                 list(2, i -> new Run.KeepClear(id + "z" + i, null, station(), station())),
                 null,
                 maybe(
@@ -225,6 +232,7 @@ final class SparseJob {
                 said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                 maybe(() -> 5.0 + random.nextInt(4) * 10.0),
                 yesNo(),
+                null,
                 null,
                 null,
                 maybe(() -> random.nextInt(2) * 40.0),

@@ -77,13 +77,13 @@ class SupportsTest {
     @Test
     void aFittingThatIsScrewedOnAndDoesNotCarryTheGutterSupportsNothing() {
         job.a1.bracket("b1", 50.0).bracket("b2", 950.0);
-        job.a1.fittings.add(new Fitting("f1", "leaf guard", 500.0, "yes", null, "no"));
+        job.a1.fittings.add(new Fitting("f1", "leaf guard", 500.0, "yes", null, "no", null));
         assertEquals(List.of(new Facts.BracketSpacing("a", "b1", "b2", 900)), spacings());
-        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "yes", null, null));
+        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "yes", null, null, null));
         assertEquals(
                 List.of("a b1 b2: whether fitting f1 carries the gutter is not recorded"),
                 spacingGaps());
-        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "no", null, null));
+        job.a1.fittings.set(0, new Fitting("f1", "leaf guard", 500.0, "no", null, null, null));
         assertEquals(1, spacings().size());
     }
 
@@ -104,6 +104,7 @@ class SupportsTest {
                         AJob.said("no"),
                         null,
                         "yes",
+                        null,
                         null,
                         null,
                         null,
@@ -179,6 +180,7 @@ class SupportsTest {
                         null,
                         AJob.said(null),
                         AJob.said(null),
+                        null,
                         null,
                         null,
                         null,

@@ -197,6 +197,7 @@ class WayOfWaterTest {
                 Said.nothing(),
                 null,
                 "no",
+                null,
                 80.0,
                 null,
                 null,

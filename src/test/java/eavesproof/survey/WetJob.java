@@ -120,6 +120,7 @@ final class WetJob {
                 Said.nothing(),
                 null,
                 "no",
+                null,
                 outletMm,
                 "sharp",
                 null,
