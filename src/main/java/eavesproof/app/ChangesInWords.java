@@ -94,7 +94,8 @@ final class ChangesInWords {
         keys.addAll(to.basis().keySet());
         List<String> places = new ArrayList<>();
         for (String key : keys) {
-            boolean rain = key.startsWith(BasisKey.RAIN_AT.key() + " ");
+            boolean rain =
+                    BasisKey.of(key.split(" ", 2)[0]).filter(BasisKey::isByPlace).isPresent();
             differ(
                     rain ? places : settings,
                     key.replace('_', ' '),

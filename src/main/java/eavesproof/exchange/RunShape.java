@@ -176,6 +176,25 @@ final class RunShape {
                     word("light", Words.LIGHTS),
                     key("date", DATE));
 
+    private static final Thing OVERFLOW =
+            Thing.of(
+                    "overflow",
+                    Run.Overflow.class,
+                    id(IdKind.ON_RUN),
+                    word("kind", Words.OVERFLOW_MEASURES),
+                    key("length_mm", Ranges.ON_PLAN_MM)
+                            .says("of gutter along which slots, a gap or a low front bead go"),
+                    key("size_mm", Ranges.DISTANCE_MM)
+                            .says("width of a weir, diameter of a hole, length of a nozzle, a gap"),
+                    key("height_mm", Ranges.DISTANCE_MM)
+                            .says("clear height of a weir, width of a nozzle across"),
+                    key("open_mm2_per_m", Ranges.DISTANCE_MM)
+                            .says("what slots leave open of each metre"),
+                    key("below_fascia_top_mm", Ranges.SIGNED_MM)
+                            .says("the edge that water goes over; of a round hole its centre"),
+                    key("high_point_mm", Ranges.DISTANCE_MM)
+                            .says("to the nearest high point of the gutter"));
+
     private static final Thing EAVES_SECTION =
             Thing.of(
                     "eaves-section",
@@ -185,7 +204,8 @@ final class RunShape {
                     key("gap_behind_mm", Ranges.DISTANCE_MM),
                     key("eaves_width_mm", Ranges.DISTANCE_MM),
                     said("lined", "yes-or-no", YES_NO),
-                    words("overflow_provisions", Words.OVERFLOW_MEASURES));
+                    words("overflow_provisions", Words.OVERFLOW_MEASURES),
+                    list("overflows", OVERFLOW).says("how large each of them is"));
 
     static final Thing RUN =
             Thing.of(

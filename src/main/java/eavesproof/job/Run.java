@@ -35,7 +35,29 @@ public record Run(
             @Nullable Double gapBehindMm,
             @Nullable Double eavesWidthMm,
             Said<String> lined,
-            @Nullable List<String> overflowProvisions) {}
+            @Nullable List<String> overflowProvisions,
+            @Nullable List<Overflow> overflows) {}
+
+    /**
+     * A measure by which a full gutter overflows.
+     *
+     * @param kind one of {@link Words#OVERFLOW_MEASURES}
+     * @param lengthMm of gutter along which it goes
+     * @param sizeMm clear width of a weir, diameter of a hole, length of a nozzle, depth of a gap
+     * @param heightMm clear height of a weir, width of a nozzle across
+     * @param openMm2PerM what slots leave open of each metre
+     * @param belowFasciaTopMm the edge that water goes over; of a round hole its centre
+     * @param highPointMm how far away the nearest high point of the gutter is
+     */
+    public record Overflow(
+            String id,
+            @Nullable String kind,
+            @Nullable Double lengthMm,
+            @Nullable Double sizeMm,
+            @Nullable Double heightMm,
+            @Nullable Double openMm2PerM,
+            @Nullable Double belowFasciaTopMm,
+            @Nullable Double highPointMm) {}
 
     /**
      * One straight length between ends or corners. Stations are mm from its left end.

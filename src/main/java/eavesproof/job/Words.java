@@ -107,6 +107,10 @@ public final class Words {
                     "inverted nozzle",
                     "rainhead");
 
+    /** Those of them that go along the gutter; the others stand at one place. */
+    public static final List<String> ALONG_THE_GUTTER =
+            List.of("front slots", "back gap", "low front bead");
+
     public static final String SLIDING = "sliding";
     public static final String FIXED = "fixed";
     public static final List<String> OUTLET_HOLDS = List.of(SLIDING, FIXED);

@@ -172,7 +172,30 @@ final class AsRecorded {
                 said("lined", section.lined()),
                 section.overflowProvisions() == null || section.overflowProvisions().isEmpty()
                         ? null
-                        : "for overflow: " + String.join(", ", section.overflowProvisions()));
+                        : "for overflow: " + String.join(", ", section.overflowProvisions()),
+                overflows(section.overflows()));
+    }
+
+    private static @Nullable String overflows(@Nullable List<Run.Overflow> overflows) {
+        return overflows == null || overflows.isEmpty()
+                ? null
+                : overflows.stream()
+                        .map(AsRecorded::overflow)
+                        .collect(java.util.stream.Collectors.joining("; "));
+    }
+
+    private static String overflow(Run.Overflow one) {
+        return People.joined(
+                one.id(),
+                one.kind(),
+                with("along", one.lengthMm()),
+                with("size", one.sizeMm()),
+                with("height", one.heightMm()),
+                one.openMm2PerM() == null
+                        ? null
+                        : "open in each metre " + Amounts.with(one.openMm2PerM(), Unit.MM2),
+                with("below top of fascia", one.belowFasciaTopMm()),
+                with("from the high point", one.highPointMm()));
     }
 
     private static @Nullable String with(String what, @Nullable Double mm) {

@@ -52,7 +52,7 @@ final class StatedInWords {
 
     /** The places of rain would fill pages: their number is said. */
     private String words() {
-        if (key == BasisKey.RAIN_AT) {
+        if (key.isByPlace()) {
             return key.says() + ": " + InWords.count(entries.size(), "place");
         }
         if (key == BasisKey.LENGTH_FACTOR) {

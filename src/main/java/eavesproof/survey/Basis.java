@@ -67,6 +67,9 @@ public final class Basis {
         if (of.isByMaterial() && !Words.MATERIALS.contains(parts[1])) {
             return Optional.of("one of the materials of gutters");
         }
+        if (of.isByOverflow() && !Words.OVERFLOW_MEASURES.contains(parts[1])) {
+            return Optional.of("one of the measures by which a gutter overflows");
+        }
         if (of == BasisKey.LENGTH_FACTOR && !parts[1].matches("[1-9][0-9]{0,3}")) {
             return Optional.of("length_factor and a whole number");
         }
@@ -89,15 +92,19 @@ public final class Basis {
         return of(BasisKey.MANNING_N, material);
     }
 
-    /** What is stated of one material. */
-    Found<Amount> of(BasisKey key, String material) {
-        return of(key.key() + " " + material, key.says() + " for " + material)
-                .map(Amount.class::cast);
+    /** What is stated of one material, or of one kind of thing. */
+    Found<Amount> of(BasisKey key, String one) {
+        return of(key.key() + " " + one, key.says() + " for " + one).map(Amount.class::cast);
     }
 
     /** The design rain at a place, if the rule set has it. */
     Optional<Amount> rainAt(String place) {
-        return Optional.ofNullable((Amount) entries.get(BasisKey.RAIN_AT.key() + " " + place));
+        return rainAt(BasisKey.RAIN_AT, place);
+    }
+
+    /** One of the rains at a place, if the rule set has it. */
+    Optional<Amount> rainAt(BasisKey rain, String place) {
+        return Optional.ofNullable((Amount) entries.get(rain.key() + " " + place));
     }
 
     /** By how many times a gutter is as long as deep. */

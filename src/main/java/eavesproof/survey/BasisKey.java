@@ -36,6 +36,25 @@ public enum BasisKey {
     TANK_OVERFLOW_COEFFICIENT(
             "what part of the ideal flow the overflow of a tank lets out, full to its top", 0.3, 1),
     STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
+    OVERFLOW_RAIN_DURATION_MIN("how long the rain lasts that overflows are for", 1, 1440),
+    OVERFLOW_RAIN_AEP_PERCENT("the yearly chance of the rain that overflows are for", 0.01, 100),
+    OVERFLOW_RAIN_AT("the rain at a place that overflows are for, in mm/h", 1, 1000),
+    OVERFLOW_L_S(
+            "what an overflow measure lets out, for each metre if it goes along the gutter",
+            0.05,
+            50),
+    OVERFLOW_SIZE_MM(
+            "how wide a weir or hole, how long a nozzle or how deep a gap is at least for that",
+            1,
+            1000),
+    OVERFLOW_HEIGHT_MM("how high the opening of a weir or nozzle is at least for that", 1, 1000),
+    OVERFLOW_OPEN_MM2("how much of each metre slots leave open at least for that", 1, 1e6),
+    OVERFLOW_BELOW_MM(
+            "how far an overflow measure lies below the top of the fascia at least for that",
+            0,
+            500),
+    OVERFLOW_HIGH_POINT_MM(
+            "how far from a high point of the gutter a measure lies at most for that", 1, 10_000),
     EXPANSION_MM_M_C("by how much a material grows", 0.001, 0.2),
     ROOF_SNOW("what part of the snow load on the ground lies on a roof", 0.1, 2),
     SNOW_WEIGHT_KN_M3("how heavy snow is that has lain", 1, 9),
@@ -77,9 +96,17 @@ public enum BasisKey {
     /** In which unit it is; empty where it has none. */
     public String unit() {
         return switch (this) {
-            case RAIN_DURATION_MIN -> "min";
-            case RAIN_AEP_PERCENT -> "%";
-            case DOWNPIPE_ROUGHNESS_MM, DRAIN_ROUGHNESS_MM -> Unit.MM.symbol();
+            case RAIN_DURATION_MIN, OVERFLOW_RAIN_DURATION_MIN -> "min";
+            case RAIN_AEP_PERCENT, OVERFLOW_RAIN_AEP_PERCENT -> "%";
+            case DOWNPIPE_ROUGHNESS_MM,
+                    DRAIN_ROUGHNESS_MM,
+                    OVERFLOW_SIZE_MM,
+                    OVERFLOW_HEIGHT_MM,
+                    OVERFLOW_BELOW_MM,
+                    OVERFLOW_HIGH_POINT_MM ->
+                    Unit.MM.symbol();
+            case OVERFLOW_L_S -> Unit.L_PER_S.symbol();
+            case OVERFLOW_OPEN_MM2 -> Unit.MM2.symbol();
             case STEEP_DEG -> Unit.DEGREE.symbol();
             case EXPANSION_MM_M_C -> "mm for each m and degree";
             case COLDEST_C, WARMEST_C -> Unit.CELSIUS.symbol();
@@ -100,7 +127,21 @@ public enum BasisKey {
     }
 
     boolean isOfSeveral() {
-        return isByMaterial() || this == LENGTH_FACTOR || this == RAIN_AT;
+        return isByMaterial() || isByOverflow() || isByPlace() || this == LENGTH_FACTOR;
+    }
+
+    /** One for each place, laid out in a table. */
+    public boolean isByPlace() {
+        return this == RAIN_AT || this == OVERFLOW_RAIN_AT;
+    }
+
+    boolean isByOverflow() {
+        return this == OVERFLOW_L_S
+                || this == OVERFLOW_SIZE_MM
+                || this == OVERFLOW_HEIGHT_MM
+                || this == OVERFLOW_OPEN_MM2
+                || this == OVERFLOW_BELOW_MM
+                || this == OVERFLOW_HIGH_POINT_MM;
     }
 
     boolean isByMaterial() {

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * yearly chance that the rule set states. One that is shorter and rarer is at least as strong, and
  * serves where that is missing; but one that is longer and more frequent is at most as strong, and
  * where it says more than the other, the record contradicts itself and the stronger counts. Where
- * the rule set has the rain of the place that the record names, the stronger of the two counts, so
- * that nobody records a rain away.
+ * the rule set has the rain of the place that the record names, that counts, or what the record
+ * says of it if that is stronger, so that nobody records a rain away.
  *
  * @param mmPerH its intensity
  */
@@ -41,16 +41,35 @@ record DesignRain(double mmPerH, List<Working> workings) {
     }
 
     static Found<DesignRain> of(Job job, Basis basis) {
-        return Found.by(() -> chosen(job, basis));
+        return Found.by(
+                () ->
+                        chosen(
+                                job,
+                                basis,
+                                basis.amount(BasisKey.RAIN_DURATION_MIN).need(),
+                                basis.amount(BasisKey.RAIN_AEP_PERCENT).need(),
+                                BasisKey.RAIN_AT));
     }
 
-    private static DesignRain chosen(Job job, Basis basis) throws Lacking {
-        Basis.Amount minutes = basis.amount(BasisKey.RAIN_DURATION_MIN).need();
-        Basis.Amount chance = basis.amount(BasisKey.RAIN_AEP_PERCENT).need();
+    /** The rarer one that what overflows is reckoned for. */
+    static Found<DesignRain> ofOverflows(Job job, Basis basis) {
+        return Found.by(
+                () ->
+                        chosen(
+                                job,
+                                basis,
+                                basis.amount(BasisKey.OVERFLOW_RAIN_DURATION_MIN).need(),
+                                basis.amount(BasisKey.OVERFLOW_RAIN_AEP_PERCENT).need(),
+                                BasisKey.OVERFLOW_RAIN_AT));
+    }
+
+    private static DesignRain chosen(
+            Job job, Basis basis, Basis.Amount minutes, Basis.Amount chance, BasisKey at)
+            throws Lacking {
         Kind asked = new Kind(minutes.value(), chance.value());
         Optional<String> place = RainOfPlace.named(job);
         DesignRain here =
-                place.flatMap(basis::rainAt)
+                place.flatMap(one -> basis.rainAt(at, one))
                         .map(
                                 rain ->
                                         of(
@@ -65,14 +84,25 @@ record DesignRain(double mmPerH, List<Working> workings) {
         if (here == null) {
             Found.need(recorded, "the rainfall");
         }
-        DesignRain said = strongEnough(rains(recorded), asked, minutes.source());
-        if (said == null || (here != null && here.mmPerH() > said.mmPerH())) {
-            String unlisted = place.map(one -> ", and " + RainOfPlace.notThere(one)).orElse("");
-            return Found.orElse(
-                            here, "a rainfall of " + asked.text() + " is not recorded" + unlisted)
-                    .need();
+        if (here != null) {
+            return stronger(here, rains(recorded), asked, minutes.source());
         }
-        return said;
+        String unlisted = place.map(one -> ", and " + RainOfPlace.notThere(one)).orElse("");
+        return Found.orElse(
+                        strongEnough(rains(recorded), asked, minutes.source()),
+                        "a rainfall of " + asked.text() + " is not recorded" + unlisted)
+                .need();
+    }
+
+    /** That of the place, or a recorded one that should be no stronger and says more. */
+    private static DesignRain stronger(
+            DesignRain here, List<Rain> rains, Kind asked, String askedBy) {
+        return rains.stream()
+                .filter(it -> it.kind().isNoStrongerThan(asked))
+                .max(Comparator.comparingDouble(Rain::mmPerH))
+                .filter(it -> it.mmPerH() > here.mmPerH())
+                .map(it -> of(asked, askedBy, it.kind(), it.mmPerH(), it.source()))
+                .orElse(here);
     }
 
     /** A rainfall of the record that says all of what it is. */

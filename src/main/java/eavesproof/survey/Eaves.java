@@ -5,6 +5,7 @@ import eavesproof.job.Said;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The eaves that a gutter hangs on, and the measures by which it overflows when it is full. */
 final class Eaves {
@@ -29,7 +30,7 @@ final class Eaves {
                 word -> new Facts.EavesLined(id, word),
                 "whether the eaves of run " + id + " are lined",
                 id);
-        List<String> measures = eaves == null ? null : eaves.overflowProvisions();
+        List<String> measures = eaves == null ? null : measures(eaves);
         if (measures == null) {
             answers.gap(
                     Facts.OverflowMeasures.class,
@@ -43,5 +44,15 @@ final class Eaves {
                     count,
                     Answers.working("overflow measures", count, Unit.COUNT, named));
         }
+    }
+
+    /** As they are named, or else as they are measured. */
+    static @Nullable List<String> measures(Run.EavesSection eaves) {
+        List<String> named = eaves.overflowProvisions();
+        List<Run.Overflow> measured = eaves.overflows();
+        if (named != null || measured == null) {
+            return named;
+        }
+        return measured.stream().map(one -> one.kind() == null ? one.id() : one.kind()).toList();
     }
 }

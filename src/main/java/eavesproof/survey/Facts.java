@@ -153,6 +153,16 @@ public final class Facts {
 
     public record OutletRatio(String run, String outlet, double ratio) implements Fact {}
 
+    public record OverflowRain(String run, double intensityMmH) implements Fact {}
+
+    public record RunRoof(String run, double planM2) implements Fact {}
+
+    public record RoofWidth(String run, double widthM) implements Fact {}
+
+    public record OverflowCapacity(String run, double flowLs) implements Fact {}
+
+    public record OverflowEachMetre(String run, double flowLs) implements Fact {}
+
     public record SpillSide(String run, String named) implements Fact {}
 
     // the way of the water

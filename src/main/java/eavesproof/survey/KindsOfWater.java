@@ -46,6 +46,26 @@ final class KindsOfWater {
                             Facts.OutletRatio.class,
                             Unit.RATIO,
                             "what comes to an outlet over what it takes from a full gutter"),
+                    number(
+                            Facts.OverflowRain.class,
+                            Unit.MM_PER_H,
+                            "the rain that the overflow measures of a run are reckoned for"),
+                    number(
+                            Facts.RunRoof.class,
+                            Unit.M2,
+                            "all roof that drains to a run, as the rule set counts it"),
+                    number(
+                            Facts.RoofWidth.class,
+                            Unit.M,
+                            "the roof that drains to a run, as the rule set counts it, over the length of the run"),
+                    number(
+                            Facts.OverflowCapacity.class,
+                            Unit.L_PER_S,
+                            "what the overflow measures of a run let out, by the figures of the rule set"),
+                    number(
+                            Facts.OverflowEachMetre.class,
+                            Unit.L_PER_S,
+                            "what the overflow measures along a run let out for each metre of it"),
                     word(
                             Facts.SpillSide.class,
                             SpillSides.ALL,

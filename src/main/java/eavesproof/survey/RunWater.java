@@ -150,7 +150,7 @@ record RunWater(
     /** Their sizes are not recorded, and what leaves by them would only help. */
     private static Optional<Working> notCounted(Run run) {
         Run.EavesSection eaves = run.eavesSection();
-        List<String> provided = eaves == null ? null : eaves.overflowProvisions();
+        List<String> provided = eaves == null ? null : Eaves.measures(eaves);
         return provided == null || provided.isEmpty()
                 ? Optional.empty()
                 : Optional.of(

@@ -12,6 +12,8 @@ import java.util.Map;
 final class Waters {
     private final Basis basis;
     private final Found<DesignRain> design;
+    private final Found<DesignRain> ofOverflows;
+    private final Catchments catchments;
     private final Map<String, Found<Rain>> rains = new LinkedHashMap<>();
     private final Map<String, Found<RunWater>> waters = new LinkedHashMap<>();
     private final Loads loads;
@@ -19,7 +21,8 @@ final class Waters {
     Waters(Job job, Basis basis, Way way, List<Trough> troughs) {
         this.basis = basis;
         design = DesignRain.of(job, basis);
-        Catchments catchments = new Catchments(job, basis);
+        ofOverflows = DesignRain.ofOverflows(job, basis);
+        catchments = new Catchments(job, basis);
         loads = new Loads(way, design, catchments, basis);
         for (Trough trough : troughs) {
             Found<Rain> rain = Rain.of(design, catchments.of(trough.id()), basis);
@@ -36,6 +39,7 @@ final class Waters {
         Found<RunWater> water = of(waters, trough);
         GutterWater.answer(trough, design, rain, water, loads, basis, answers);
         NominalReaches.answer(trough, water, basis, answers);
+        OverflowWater.answer(trough, ofOverflows, catchments.of(trough.id()), basis, answers);
         SpillSides.answer(trough, answers);
         WayCapacity.answer(trough, loads, basis, answers);
     }

@@ -66,6 +66,29 @@ class AustraliaTest {
                 finding.workings().stream().anyMatch(one -> one.from().contains("prints A and B")));
     }
 
+    private static double limit(String example, String rule) throws Exception {
+        return check(example).findings().stream()
+                .filter(one -> one.rule().equals(rule))
+                .flatMap(one -> one.limit().stream())
+                .map(Finding.NumberLimit.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    /** ABCB Housing Provisions 2022, worked example of 7.4.3, published: 5.4 L/s. */
+    @Test
+    void theWorkedExampleAsksForWhatItsDocumentPrints() throws Exception {
+        String rule = "overflow capacity at narrow eaves";
+        assertEquals(5.4, limit("overflow-slots-and-end-weir", rule));
+    }
+
+    /** ABCB Housing Provisions 2022, table 7.4.4b, row printed 365, a misprint kept: 6.3 L/s. */
+    @Test
+    void theRowPrinted365StandsAsPrinted() throws Exception {
+        assertEquals(6.3, limit("overflow-misprint", "overflow capacity at narrow eaves"));
+    }
+
     @Test
     void theRainOfThePlaceIsPrintedWithItsTable() throws Exception {
         assertTrue(

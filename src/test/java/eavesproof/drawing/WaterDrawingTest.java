@@ -244,7 +244,7 @@ class WaterDrawingTest {
 
     private static Run.EavesSection eaves(Double below, Double gap, String lined) {
         return new Run.EavesSection(
-                below, null, gap, null, new Said<>(lined, "seen", null, null), null);
+                below, null, gap, null, new Said<>(lined, "seen", null, null), null, null);
     }
 
     private static Passage.Part part(String name, double ratio, String words) {

@@ -29,6 +29,7 @@ final class AJob {
     String measuredWith = "tape";
     List<Job.Catchment> catchments = null;
     Run.EavesSection eaves = null;
+    Job.Site site = null;
     Run.Fitted fitted = null;
     String held = null;
     Basis basis = Basis.NOTHING;
@@ -169,7 +170,7 @@ final class AJob {
                 "j",
                 null,
                 null,
-                null,
+                site,
                 null,
                 null,
                 null,

@@ -55,7 +55,7 @@ class SpillSidesTest {
     @Test
     void whereEitherLipSpillsOutsideItNeedNotBeToldWhich() {
         wet.job.a1.tilts = null;
-        wet.job.eaves = new Run.EavesSection(12.0, 12.0, 10.0, null, Said.nothing(), null);
+        wet.job.eaves = new Run.EavesSection(12.0, 12.0, 10.0, null, Said.nothing(), null, null);
         assertEquals(
                 "down the face of the fascia", wet.survey().fact(Facts.SpillSide.class).named());
     }
@@ -63,7 +63,7 @@ class SpillSidesTest {
     @Test
     void overTheBackWithAGapBelowTheTopOfTheFasciaItRunsDownTheFascia() {
         wet.job.a1.tilts = null;
-        wet.job.eaves = new Run.EavesSection(12.0, 8.0, 10.0, null, Said.nothing(), null);
+        wet.job.eaves = new Run.EavesSection(12.0, 8.0, 10.0, null, Said.nothing(), null, null);
         assertEquals(
                 "down the face of the fascia", wet.survey().fact(Facts.SpillSide.class).named());
     }

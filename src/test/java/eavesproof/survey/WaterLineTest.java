@@ -113,7 +113,13 @@ class WaterLineTest {
     void overflowsAreSaidNotToBeCounted() {
         wet.job.eaves =
                 new Run.EavesSection(
-                        8.0, 12.0, 10.0, null, Said.nothing(), List.of("front slots", "a nozzle"));
+                        8.0,
+                        12.0,
+                        10.0,
+                        null,
+                        Said.nothing(),
+                        List.of("front slots", "a nozzle"),
+                        null);
         Seen seen = wet.survey();
         for (Facts.Fact fact :
                 List.of(
