@@ -105,6 +105,16 @@ record Passage(List<Part> parts) {
                                     "where the water goes from " + part.id() + " is not recorded"));
                     return;
                 }
+                if (!part.leadsDownTo(next.get())) {
+                    parts.add(
+                            lost(
+                                    "what lies between",
+                                    "how the water gets from "
+                                            + part.id()
+                                            + " down to "
+                                            + next.get().id()
+                                            + " is not recorded"));
+                }
                 part = next.get();
             }
             parts.add(

@@ -52,7 +52,8 @@ final class WaterShape {
                     key("eaves", EAVES_PART)
                             .says("the part of the run that it drains to; leave out if to all"),
                     key("mean_width_mm", Ranges.ON_PLAN_MM)
-                            .says("on plan, from eaves to top, measured apart from the area"));
+                            .says("on plan, from eaves to top, measured apart from the area"),
+                    ref("measured_with", IdKind.INSTRUMENT).says("for its mean width"));
 
     private static final Thing STOOD =
             Thing.of(

@@ -96,6 +96,7 @@ public record Job(
      *
      * @param eaves where along the run it drains, if not along all of it
      * @param meanWidthMm on plan, from its eaves to its top, as measured apart from the area
+     * @param measuredWith instrument of that width; the job's where null
      */
     public record Catchment(
             String id,
@@ -106,7 +107,8 @@ public record Job(
             @Nullable List<Wall> walls,
             @Nullable Inflow inflow,
             @Nullable EavesPart eaves,
-            @Nullable Double meanWidthMm) {}
+            @Nullable Double meanWidthMm,
+            @Nullable String measuredWith) {}
 
     /** A part of a straight. */
     public record EavesPart(@Nullable String on, @Nullable Double fromMm, @Nullable Double toMm) {}

@@ -17,6 +17,20 @@ public sealed interface WayPart {
     @Nullable Double belowDatumMm();
 
     /**
+     * Whether it is said how the water gets from this part to the next. What leaves the eaves comes
+     * down in a pipe, unless it falls from a free spout; of its own a branch leads into a tank at
+     * most. Where no such pipe is recorded one may be there all the same, with other water in it.
+     */
+    default boolean leadsDownTo(WayPart next) {
+        if (next instanceof Downpipe || next instanceof Branch) {
+            return true;
+        }
+        return this instanceof Outlet outlet
+                ? Words.YES.equals(outlet.spout())
+                : !(this instanceof Branch) || next instanceof Tank;
+    }
+
+    /**
      * @param on the id of its straight
      * @param stationMm of its centre
      * @param bodyMm length of its fitting along the gutter

@@ -11,10 +11,12 @@ import eavesproof.job.WayPart.Offset;
 import eavesproof.job.WayPart.Tank;
 import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What downpipes, branches, drains and tanks carry, by the methods that the rule set states. */
 final class Capacities {
@@ -22,13 +24,21 @@ final class Capacities {
     private static final double LITRES = 1000;
     private static final double SCREENED = 0.5;
 
-    private final Basis basis;
+    /** By how much a fall is made steeper to see what that does. */
+    private static final double STEEPER = 1.001;
 
-    Capacities(Basis basis) {
+    private final Basis basis;
+    private final Instruments instruments;
+
+    Capacities(Basis basis, Instruments instruments) {
         this.basis = basis;
+        this.instruments = instruments;
     }
 
-    record Capacity(double litresPerSecond, List<Working> workings) {}
+    /**
+     * @param flow in L/s, as sure as the fall was measured; the size is as marked
+     */
+    record Capacity(Uncertain flow, List<Working> workings) {}
 
     /** The least of the pipe itself and of each of its offsets. */
     Found<Capacity> of(Downpipe downpipe) {
@@ -41,12 +51,9 @@ final class Capacities {
                     for (Offset offset : offsets) {
                         double angle =
                                 Found.need(offset.angleDeg(), "the angle of an offset of " + name);
-                        Capacity sloping =
-                                sloping(size, StrictMath.tan(StrictMath.toRadians(angle)));
-                        least =
-                                sloping.litresPerSecond() < least.litresPerSecond()
-                                        ? sloping
-                                        : least;
+                        double slope = StrictMath.tan(StrictMath.toRadians(angle));
+                        Capacity sloping = sloping(size, Uncertain.exact(slope));
+                        least = sloping.flow().value() < least.flow().value() ? sloping : least;
                     }
                     return least;
                 });
@@ -58,8 +65,11 @@ final class Capacities {
                 () ->
                         sloping(
                                 Size.round(Found.need(branch.sizeMm(), "the size of " + name)),
-                                Found.need(branch.dropMm(), "the drop of " + name)
-                                        / Found.need(branch.lengthMm(), "the length of " + name)));
+                                slope(
+                                        branch.dropMm(),
+                                        branch.lengthMm(),
+                                        branch.measuredWith(),
+                                        name)));
     }
 
     Found<Capacity> of(Drain drain) {
@@ -68,8 +78,24 @@ final class Capacities {
                 () ->
                         asDrain(
                                 Size.round(Found.need(drain.sizeMm(), "the size of " + name)),
-                                Found.need(drain.dropMm(), "the drop of " + name)
-                                        / Found.need(drain.lengthMm(), "the length of " + name)));
+                                slope(
+                                        drain.dropMm(),
+                                        drain.lengthMm(),
+                                        drain.measuredWith(),
+                                        name)));
+    }
+
+    private Uncertain slope(
+            @Nullable Double dropMm, @Nullable Double lengthMm, @Nullable String with, String name)
+            throws Lacking {
+        double drop = Found.need(dropMm, "the drop of " + name);
+        double length = Found.need(lengthMm, "the length of " + name);
+        if (length <= 0) {
+            throw Found.lacking(name + " is recorded without any length");
+        }
+        return instruments
+                .read(drop, "drop of " + name, with, name)
+                .over(instruments.read(length, "length of " + name, with, name));
     }
 
     /**
@@ -94,12 +120,12 @@ final class Capacities {
     }
 
     private static Capacity screened(Capacity open) {
-        double litres = open.litresPerSecond() * SCREENED;
+        Uncertain litres = open.flow().times(SCREENED);
         List<Working> workings = new ArrayList<>(open.workings());
         workings.add(
                 GutterWater.flow(
                         "capacity",
-                        litres,
+                        litres.value(),
                         "half of that for its screen, as for the strainer of an outlet; EN 12056-3"
                                 + " 5.3, from memory"));
         return new Capacity(litres, List.copyOf(workings));
@@ -152,9 +178,9 @@ final class Capacities {
                         + Decimals.with(equal, Unit.MM));
     }
 
-    private Capacity sloping(Size size, double slope) throws Lacking {
+    private Capacity sloping(Size size, Uncertain slope) throws Lacking {
         double steep = basis.amount(BasisKey.STEEP_DEG).need().value();
-        double angle = StrictMath.toDegrees(StrictMath.atan(slope));
+        double angle = StrictMath.toDegrees(StrictMath.atan(slope.value()));
         // An offset of more than 90 degrees leads upwards: its tangent is below 0.
         return angle >= steep ? upright(size) : asDrain(size, slope);
     }
@@ -189,7 +215,19 @@ final class Capacities {
                 workings);
     }
 
-    private Capacity asDrain(Size size, double slope) throws Lacking {
+    private interface Sloping {
+        double flowAt(double slope);
+    }
+
+    /** With what the fall may be off by put into it (JCGM 100:2008 5.1.3, note 2, to one side). */
+    private static Uncertain flow(Uncertain slope, Sloping of) {
+        double at = slope.value();
+        double flow = of.flowAt(at) * LITRES;
+        double each = (of.flowAt(at * STEEPER) * LITRES - flow) / (at * (STEEPER - 1));
+        return Uncertain.exact(flow).plus(slope.minus(Uncertain.exact(at)).times(each));
+    }
+
+    private Capacity asDrain(Size size, Uncertain slope) throws Lacking {
         Basis.Choice method = basis.choice(BasisKey.DRAIN_METHOD).need();
         Basis.Amount filling = basis.amount(BasisKey.DRAIN_FILLING).need();
         RoundPipe pipe = new RoundPipe(size.diameterMm() / MM_PER_M);
@@ -197,14 +235,20 @@ final class Capacities {
         Basis.Amount rough =
                 basis.amount(manning ? BasisKey.DRAIN_MANNING_N : BasisKey.DRAIN_ROUGHNESS_MM)
                         .need();
-        double flow =
-                manning
-                        ? pipe.manning(filling.value(), slope, rough.value())
-                        : pipe.colebrook(filling.value(), slope, rough.value() / MM_PER_M);
+        Uncertain flow =
+                flow(
+                        slope,
+                        at ->
+                                manning
+                                        ? pipe.manning(filling.value(), at, rough.value())
+                                        : pipe.colebrook(
+                                                filling.value(), at, rough.value() / MM_PER_M));
         List<Working> workings = new ArrayList<>();
         workings.add(
                 new Working(
-                        "fall", Decimals.with(slope * MM_PER_M, Unit.MM_PER_M), "drop / length"));
+                        "fall",
+                        Decimals.with(slope.value() * MM_PER_M, Unit.MM_PER_M),
+                        "drop / length"));
         workings.add(
                 new Working(
                         "depth over diameter",
@@ -215,13 +259,18 @@ final class Capacities {
                         "roughness",
                         Decimals.plain(rough.value(), 4) + (manning ? "" : " mm"),
                         rough.source()));
-        return capacity(flow * LITRES, size, method.word() + "; " + method.source(), workings);
+        return capacity(flow, size, method.word() + "; " + method.source(), workings);
     }
 
     private static Capacity capacity(
             double litres, Size size, String from, List<Working> workings) {
+        return capacity(Uncertain.exact(litres), size, from, workings);
+    }
+
+    private static Capacity capacity(
+            Uncertain flow, Size size, String from, List<Working> workings) {
         workings.add(0, new Working("size", size.text(), "as recorded"));
-        workings.add(GutterWater.flow("capacity", litres, from));
-        return new Capacity(litres, List.copyOf(workings));
+        workings.add(GutterWater.flow("capacity", flow.value(), from));
+        return new Capacity(flow, List.copyOf(workings));
     }
 }

@@ -6,6 +6,7 @@ import eavesproof.job.Job.Catchment;
 import eavesproof.job.Job.Inflow;
 import eavesproof.job.Job.Wall;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
@@ -32,8 +33,9 @@ final class Catchments {
     /**
      * @param roofM2 area that catches rain and drains to the run along its whole length
      * @param arriving what arrives at single places
+     * @param off what all of it may be out by, as far as it was measured, m2
      */
-    record Gathered(double roofM2, List<Arriving> arriving, List<Working> workings) {
+    record Gathered(double roofM2, List<Arriving> arriving, Uncertain off, List<Working> workings) {
         double totalM2() {
             return roofM2 + arriving.stream().mapToDouble(Arriving::areaM2).sum();
         }
@@ -83,7 +85,11 @@ final class Catchments {
             throw Found.lacking("no catchment of run " + run + " is recorded");
         }
         workings.addAll(widths.held(run, along));
-        return new Gathered(roof, List.copyOf(arriving), List.copyOf(workings));
+        Uncertain off = Uncertain.exact(0);
+        for (Catchment one : along) {
+            off = off.plus(widths.off(run, one));
+        }
+        return new Gathered(roof, List.copyOf(arriving), off, List.copyOf(workings));
     }
 
     /** A roof along a part of a straight, as what arrives at many places near each other. */

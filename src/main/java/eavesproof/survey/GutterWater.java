@@ -10,6 +10,7 @@ import eavesproof.job.WayPart.Outlet;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
+import eavesproof.survey.Found.Lacking;
 import eavesproof.survey.Trough.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +25,6 @@ final class GutterWater {
 
     /** A gutter that spills without any rain is said to be overloaded so many times. */
     private static final double MOST = 1000;
-
-    /** What keeps a computed depth from having a stated uncertainty. */
-    private static final String COMPUTED =
-            "how sure areas, rain, roughness and the method itself are was not recorded";
 
     private final Trough trough;
     private final String run;
@@ -60,9 +57,8 @@ final class GutterWater {
         water.either(of::known, of::gap);
     }
 
-    /** A number that was computed from others whose uncertainty is not recorded. */
-    static Uncertain computed(double value) {
-        return Uncertain.unstated(value, COMPUTED);
+    private static Uncertain computed(double value) {
+        return Sureness.computed(Uncertain.exact(value));
     }
 
     /** A figure to reckon with, which a map or table states and nobody measures. */
@@ -75,9 +71,11 @@ final class GutterWater {
 
     private void demand(RunWater.Rain of) {
         double litres = of.all();
+        Uncertain demand = Sureness.computed(of.part(litres));
         List<Working> workings = of.workings();
         workings.add(flow("demand", litres, "run-off x intensity x area"));
-        answers.known(new Facts.RunDemand(run, litres), computed(litres), array(workings));
+        Sureness.working(demand, Unit.L_PER_S).ifPresent(workings::add);
+        answers.known(new Facts.RunDemand(run, litres), demand, array(workings));
     }
 
     private void gap(String why) {
@@ -114,11 +112,11 @@ final class GutterWater {
         String id = outlet.id();
         loads.of(outlet)
                 .either(
-                        litres ->
+                        flow ->
                                 answers.known(
-                                        new Facts.OutletDemand(run, id, litres),
-                                        computed(litres),
-                                        flow("demand", litres, "all that comes to the run")),
+                                        new Facts.OutletDemand(run, id, flow.value()),
+                                        Sureness.computed(flow),
+                                        flow("demand", flow.value(), "all that comes to the run")),
                         why -> answers.gap(Facts.OutletDemand.class, why, run, id));
     }
 
@@ -136,8 +134,8 @@ final class GutterWater {
         WaterSurface.At worst = water.surface().worst();
         List<Working> workings = entering(water);
         workings.addAll(surface(worst));
-        Found<Uncertain> sure = Found.by(water::freeboardMm);
-        sure.map(known -> workings.add(sureness(known)));
+        Found<Uncertain> sure = Found.by(() -> water.freeboardMm(rain.need()));
+        sure.map(known -> Sureness.working(known, Unit.MM).map(workings::add));
         Found.by(water::underMore).map(workings::add);
         double mm = worst.freeboard() * MM_PER_M;
         shownAt(worst.x())
@@ -145,14 +143,6 @@ final class GutterWater {
                         new Facts.GutterFreeboard(run, mm),
                         sure instanceof Found.Value<Uncertain> known ? known.value() : computed(mm),
                         array(workings));
-    }
-
-    /** As far as it is known; the rest makes it unstated, so that no guard can be kept. */
-    private static Working sureness(Uncertain freeboard) {
-        return new Working(
-                "how sure",
-                "± " + Decimals.with(freeboard.expandedUncertainty(), Unit.MM),
-                "k = 2, from the readings of the sole alone; " + COMPUTED);
     }
 
     private List<Working> entering(RunWater water) {
@@ -181,22 +171,30 @@ final class GutterWater {
                             Basis.Amount share = basis.amount(BasisKey.GUTTER_SHARE).need();
                             double times =
                                     GreatestRain.factor(water.surface().run(), 0, water.steps());
-                            return new Carried(times, share, rain.need().all());
+                            return new Carried(
+                                    times, share, rain.need().all(), sure(times, share, water));
                         })
                 .either(
                         carried -> ratio(carried, water),
                         why -> answers.gap(Facts.GutterRatio.class, why, run));
     }
 
+    /** The roof moves what comes, the sole what is carried. */
+    private Uncertain sure(double times, Basis.Amount share, RunWater water) throws Lacking {
+        if (times * share.value() * MOST < 1) {
+            return computed(MOST);
+        }
+        Uncertain fills =
+                Found.by(() -> water.fills(times)) instanceof Found.Value<Uncertain> known
+                        ? known.value()
+                        : Uncertain.exact(times);
+        return Sureness.computed(rain.need().part(1).over(fills.times(share.value())));
+    }
+
     /**
      * @param times how many times the design rain fills the gutter to the lip
      */
-    private record Carried(double times, Basis.Amount share, double demand) {
-        double ratio() {
-            double carries = times * share.value();
-            return carries * MOST < 1 ? MOST : 1 / carries;
-        }
-    }
+    private record Carried(double times, Basis.Amount share, double demand, Uncertain ratio) {}
 
     private void ratio(Carried carried, RunWater water) {
         double full = carried.times() * carried.demand();
@@ -210,11 +208,10 @@ final class GutterWater {
                         Decimals.plain(carried.share().value(), 3)
                                 + " of that; "
                                 + carried.share().source()));
-        workings.add(ratio(carried.ratio()));
-        answers.known(
-                new Facts.GutterRatio(run, carried.ratio()),
-                computed(carried.ratio()),
-                array(workings));
+        Uncertain ratio = carried.ratio();
+        workings.add(ratio(ratio.value()));
+        Sureness.working(ratio, Unit.RATIO).ifPresent(workings::add);
+        answers.known(new Facts.GutterRatio(run, ratio.value()), ratio, array(workings));
     }
 
     private void outlet(RunWater water, int index) {
@@ -222,9 +219,13 @@ final class GutterWater {
         String id = water.outlets().get(index).id();
         double litres = taken.flow() * LITRES;
         Answers here = shownAt(taken.outlet().x());
+        Uncertain demand =
+                rain.map(of -> of.part(litres)) instanceof Found.Value<Uncertain> known
+                        ? Sureness.computed(known.value())
+                        : computed(litres);
         here.known(
                 new Facts.OutletDemand(run, id, litres),
-                computed(litres),
+                demand,
                 flow("from the left", taken.fromLeft() * LITRES, "where the water parts"),
                 flow("from the right", taken.fromRight() * LITRES, "where the water parts"),
                 flow("demand", litres, "the sum of both"));
@@ -232,8 +233,8 @@ final class GutterWater {
         double head = water.hung().section().lip() + hole.sump();
         double takes = hole.flowAt(head) * LITRES;
         here.known(
-                new Facts.OutletRatio(run, id, litres / takes),
-                computed(litres / takes),
+                new Facts.OutletRatio(run, id, demand.times(1 / takes).value()),
+                demand.times(1 / takes),
                 flow("demand", litres, "where the water parts between the outlets"),
                 new Working(
                         "head in a full gutter",

@@ -6,6 +6,7 @@ import eavesproof.job.WayPart.Drain;
 import eavesproof.job.WayPart.OtherRoof;
 import eavesproof.job.WayPart.Outlet;
 import eavesproof.job.Words;
+import eavesproof.quantity.Uncertain;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class Loads {
     private final Found<DesignRain> design;
     private final Catchments catchments;
     private final Basis basis;
-    private final Map<String, Found<Double>> outlets = new LinkedHashMap<>();
+    private final Map<String, Found<Uncertain>> outlets = new LinkedHashMap<>();
     private final Map<String, Found<Load>> loads = new LinkedHashMap<>();
 
     /** Outlets of which nobody knows where their water ends. */
@@ -52,13 +53,17 @@ final class Loads {
             outlets.put(
                     outlet.id(),
                     single
-                            ? rain.map(RunWater.Rain::all)
-                            : water.then(of -> taken(of, outlet.id())));
+                            ? rain.map(of -> of.part(of.all()))
+                            : Found.both(
+                                            rain,
+                                            water,
+                                            (of, in) -> taken(in, outlet.id()).map(of::part))
+                                    .then(it -> it));
         }
     }
 
     /** What an outlet takes, L/s. */
-    Found<Double> of(Outlet outlet) {
+    Found<Uncertain> of(Outlet outlet) {
         return Found.orElse(
                         outlets.get(outlet.id()),
                         "which straight outlet " + outlet.id() + " is on is not recorded")
@@ -74,7 +79,10 @@ final class Loads {
         return Found.missing("how much outlet " + outlet + " takes is not known");
     }
 
-    record Load(double litresPerSecond, List<Working> workings) {}
+    /**
+     * @param flow in L/s
+     */
+    record Load(Uncertain flow, List<Working> workings) {}
 
     /** To be called once all runs are in. */
     void sum() {
@@ -121,28 +129,28 @@ final class Loads {
     }
 
     private Load sum(WayPart part, List<WayPart> feeders) throws Lacking {
-        double sum = 0;
+        Uncertain sum = Uncertain.exact(0);
         List<Working> workings = new ArrayList<>();
         if (part instanceof Outlet outlet) {
-            sum += outlet(outlet, workings);
+            sum = sum.plus(outlet(outlet, workings));
         }
         for (WayPart feeder : feeders) {
-            double litres =
+            Uncertain flow =
                     Found.need(loads.get(feeder.id()), "what comes from " + feeder.id())
                             .need()
-                            .litresPerSecond();
-            workings.add(GutterWater.flow("from " + feeder.id(), litres, "its demand"));
-            sum += litres;
+                            .flow();
+            workings.add(GutterWater.flow("from " + feeder.id(), flow.value(), "its demand"));
+            sum = sum.plus(flow);
         }
-        sum += roofs(part, workings);
-        workings.add(GutterWater.flow("demand", sum, "the sum of all that comes to it"));
+        sum = sum.plus(Uncertain.exact(roofs(part, workings)));
+        workings.add(GutterWater.flow("demand", sum.value(), "the sum of all that comes to it"));
         return new Load(sum, workings);
     }
 
-    private double outlet(Outlet outlet, List<Working> workings) throws Lacking {
-        double litres = of(outlet).need();
-        workings.add(GutterWater.flow("from the gutter", litres, "where the water parts"));
-        return litres;
+    private Uncertain outlet(Outlet outlet, List<Working> workings) throws Lacking {
+        Uncertain flow = of(outlet).need();
+        workings.add(GutterWater.flow("from the gutter", flow.value(), "where the water parts"));
+        return flow;
     }
 
     /**
@@ -173,7 +181,10 @@ final class Loads {
             double plan = Found.need(roof.planAreaM2().is(), "the plan area of " + name);
             Catchments.Gathered gathered =
                     new Catchments.Gathered(
-                            catchments.roof(plan, null, name, workings), List.of(), List.of());
+                            catchments.roof(plan, null, name, workings),
+                            List.of(),
+                            Uncertain.exact(0),
+                            List.of());
             Basis.Amount runOff = basis.amount(BasisKey.RUN_OFF).need();
             double litres = new RunWater.Rain(design.need(), gathered, runOff).all();
             workings.add(GutterWater.flow("from " + name, litres, "run-off x intensity x area"));

@@ -6,6 +6,7 @@ import eavesproof.job.Gutter;
 import eavesproof.job.WayPart.Outlet;
 import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
@@ -83,7 +84,7 @@ final class NominalReaches {
                             workings.add(GutterWater.ratio(litres / capacity));
                             answers.known(
                                     new Facts.ReachRatio(run, outlet.id(), side, litres / capacity),
-                                    GutterWater.computed(litres / capacity),
+                                    Sureness.computed(Uncertain.exact(litres / capacity)),
                                     GutterWater.array(workings));
                         },
                         why -> answers.gap(Facts.ReachRatio.class, why, run, outlet.id(), side));

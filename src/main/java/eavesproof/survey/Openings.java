@@ -1,5 +1,6 @@
 package eavesproof.survey;
 
+import eavesproof.job.Run;
 import eavesproof.job.WayPart;
 import eavesproof.job.WayPart.Drain;
 import eavesproof.job.WayPart.Outlet;
@@ -61,14 +62,32 @@ final class Openings {
             }
         }
         double below = lowest.belowMm() - own;
+        List<Working> workings = new ArrayList<>();
+        if (lowest.part() instanceof Outlet outlet) {
+            trough.way().below(outlet).map(zone -> overDoor(outlet, zone)).ifPresent(workings::add);
+        }
+        workings.addAll(heights(lowest, own, below, openings.size()));
         answers.known(
                 new Facts.LowestOpening(trough.id(), drain.id(), lowest.part().id(), below),
                 Uncertain.unstated(
                         below, "with what the heights of the way were measured is not recorded"),
+                GutterWater.array(workings));
+    }
+
+    private static Working overDoor(Outlet outlet, Run.KeepClear zone) {
+        String what = zone.what();
+        return new Working(
+                "what " + outlet.id() + " would spill on",
+                what == null ? "what is to be kept clear" : what,
+                "zone " + zone.id() + ", in which the outlet lies");
+    }
+
+    private List<Working> heights(Opening lowest, double own, double below, int openings) {
+        return List.of(
                 new Working(
                         "lowest opening, " + lowest.part().id(),
                         Decimals.with(lowest.belowMm(), Unit.MM),
-                        "below the datum of the way, of " + openings.size() + " openings"),
+                        "below the datum of the way, of " + openings + " openings"),
                 new Working(
                         "lowest outlet of run " + trough.id(),
                         Decimals.with(own, Unit.MM),

@@ -4,10 +4,12 @@ import eavesproof.job.Job;
 import eavesproof.job.Job.Catchment;
 import eavesproof.job.Run;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import eavesproof.survey.Found.Lacking;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,9 +30,31 @@ final class RoofWidths {
     private static final double MM2_PER_M2 = 1e6;
 
     private final Job job;
+    private final Instruments instruments;
 
     RoofWidths(Job job) {
         this.job = job;
+        this.instruments = new Instruments(job);
+    }
+
+    /**
+     * What its measured width and the measured length of its eaves may put the area of a roof out
+     * by, m2; nothing where its width was not measured apart. To be asked of a roof that was held.
+     */
+    Uncertain off(String run, Catchment roof) throws Lacking {
+        Double widthMm = roof.meanWidthMm();
+        if (widthMm == null) {
+            return Uncertain.exact(0);
+        }
+        String name = "catchment " + roof.id();
+        Job.EavesPart part = roof.eaves();
+        double mm = part == null ? lengthMm(run) : lengthMm(part, name);
+        Uncertain width =
+                instruments.read(widthMm, "mean width of " + name, roof.measuredWith(), name);
+        Uncertain length =
+                instruments.read(mm, "length of the eaves of " + name, roof.measuredWith(), name);
+        Uncertain area = width.times(length).times(1 / MM2_PER_M2);
+        return new Uncertain(0, area.sources(), new TreeSet<>());
     }
 
     /**

@@ -39,6 +39,7 @@ record RunWater(
     private static final double MM_PER_M = 1000;
     private static final double LITRES = 1000;
     private static final double MORE = 1.1;
+    private static final double BARELY = 1.01;
 
     /** The surface is worked out every 100 mm, within limits. */
     private static final double STEP_M = 0.1;
@@ -68,6 +69,14 @@ record RunWater(
 
         double all() {
             return litresPerSecond(gathered.totalM2());
+        }
+
+        /** What of it, L/s, is as sure as the roof was measured. */
+        Uncertain part(double litres) {
+            double area = gathered.totalM2();
+            return area == 0
+                    ? Uncertain.exact(litres)
+                    : Uncertain.exact(litres).plus(gathered.off().times(litres / area));
         }
 
         List<Working> workings() {
@@ -120,14 +129,20 @@ record RunWater(
     }
 
     /**
-     * The least freeboard, mm, with what the readings of the sole put into it: each is moved by its
-     * standard uncertainty, or by 1 mm where it has none, and the water worked out again (JCGM
-     * 100:2008 5.1.3, note 2, to one side). How sure areas, rain, the section, roughness and the
-     * method are is recorded nowhere, and stays unstated.
+     * The least freeboard, mm, with what the roof, as far as it was measured, and the readings of
+     * the sole put into it: each of these is moved by its standard uncertainty, or by 1 mm where it
+     * has none, and the water worked out again (JCGM 100:2008 5.1.3, note 2, to one side). How sure
+     * areas, rain, the section, roughness and the method are is recorded nowhere, and stays
+     * unstated.
      */
-    Uncertain freeboardMm() {
+    Uncertain freeboardMm(Rain rain) {
         double found = surface.worst().freeboard() * MM_PER_M;
-        Uncertain freeboard = GutterWater.computed(found);
+        Uncertain whole = rain.part(1);
+        Uncertain freeboard =
+                Sureness.computed(Uncertain.exact(found))
+                        .plus(
+                                whole.minus(Uncertain.exact(1))
+                                        .times((underMoreMm() - found) / (MORE - 1)));
         for (Uncertain reading : sole.readings()) {
             double off = reading.standardUncertainty();
             double by = off > 0 ? off : 1;
@@ -138,12 +153,43 @@ record RunWater(
         return freeboard;
     }
 
+    /**
+     * How many times the design rain fills the gutter to the lip, with what the readings of the
+     * sole put into it: by how much each moves the freeboard then, over how much more rain does
+     * (the lip is where the two together leave nothing).
+     */
+    Uncertain fills(double times) {
+        Uncertain fills = Uncertain.exact(times);
+        GutterRun full = surface.run().under(times);
+        double left = leastMm(full);
+        double perTime =
+                times > 0 ? (leastMm(full.under(BARELY)) - left) / (times * (BARELY - 1)) : 0;
+        if (perTime >= 0) {
+            return fills;
+        }
+        for (Uncertain reading : sole.readings()) {
+            double off = reading.standardUncertainty();
+            double by = off > 0 ? off : 1;
+            double each = (leastMm(full.lying(sole.moved(reading, by))) - left) / by;
+            Uncertain moved = reading.minus(Uncertain.exact(reading.value()));
+            fills = fills.plus(moved.times(-each / perTime));
+        }
+        return fills;
+    }
+
+    private double leastMm(GutterRun run) {
+        return RunFlow.solve(run, steps()).worst().freeboard() * MM_PER_M;
+    }
+
+    private double underMoreMm() {
+        return leastMm(surface.run().under(MORE));
+    }
+
     /** What nobody stated may be off by: a roof that is drawn small, a rain that is mapped low. */
     Working underMore() {
-        RunSurface more = RunFlow.solve(surface.run().under(MORE), steps());
         return new Working(
                 "freeboard with a tenth more rain or roof",
-                Decimals.with(more.worst().freeboard() * MM_PER_M, Unit.MM),
+                Decimals.with(underMoreMm(), Unit.MM),
                 "worked out again");
     }
 

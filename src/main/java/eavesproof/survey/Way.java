@@ -3,7 +3,6 @@ package eavesproof.survey;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
 import eavesproof.job.WayPart;
-import eavesproof.job.Words;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -21,11 +20,13 @@ final class Way {
     private final Map<String, WayPart> parts = new LinkedHashMap<>();
     private final Map<String, List<WayPart.Outlet>> outlets = new LinkedHashMap<>();
     private final List<WayPart.Outlet> unplaced = new ArrayList<>();
+    private final Map<String, List<Run.KeepClear>> keptClear = new LinkedHashMap<>();
 
     Way(Job job) {
         List<WayPart> way = job.way();
         recorded = way != null;
         Set<String> straights = straightsOf(job);
+        keptClear(job);
         for (WayPart part : way == null ? List.<WayPart>of() : way) {
             parts.putIfAbsent(part.id(), part);
             if (part instanceof WayPart.Outlet outlet) {
@@ -49,6 +50,29 @@ final class Way {
             }
         }
         return ids;
+    }
+
+    private void keptClear(Job job) {
+        List<Run> runs = job.runs();
+        for (Run run : runs == null ? List.<Run>of() : runs) {
+            List<Run.Straight> straights = run.straights();
+            for (Run.Straight straight : straights == null ? List.<Run.Straight>of() : straights) {
+                List<Run.KeepClear> zones = straight.keepClear();
+                keptClear.put(straight.id(), zones == null ? List.of() : zones);
+            }
+        }
+    }
+
+    /** What is to be kept clear below an outlet, such as a door. */
+    Optional<Run.KeepClear> below(WayPart.Outlet outlet) {
+        Double at = outlet.stationMm();
+        String on = outlet.on();
+        return at == null || on == null
+                ? Optional.empty()
+                : keptClear.getOrDefault(on, List.of()).stream()
+                        .filter(zone -> zone.fromMm() != null && zone.fromMm() <= at)
+                        .filter(zone -> zone.toMm() != null && zone.toMm() >= at)
+                        .findFirst();
     }
 
     List<WayPart.Outlet> outletsOn(String straight) {
@@ -146,20 +170,6 @@ final class Way {
         return new Course(seen.stream().map(parts::get).toList(), List.copyOf(broken));
     }
 
-    /**
-     * Water that leaves the eaves comes down in a pipe, unless it is said to fall from a free
-     * spout; of its own a branch leads into a tank at most. Where no such pipe is recorded one may
-     * be there all the same, and another outlet in it.
-     */
-    private static boolean falls(WayPart part, WayPart next) {
-        if (next instanceof WayPart.Downpipe || next instanceof WayPart.Branch) {
-            return false;
-        }
-        return part instanceof WayPart.Outlet outlet
-                ? !Words.YES.equals(outlet.spout())
-                : part instanceof WayPart.Branch && !(next instanceof WayPart.Tank);
-    }
-
     private void follow(WayPart start, Set<String> seen, List<String> broken) {
         Set<String> onThisWay = new HashSet<>();
         WayPart part = start;
@@ -177,7 +187,7 @@ final class Way {
                                 : part.id() + " leads to " + to + ", which is not recorded");
                 return;
             }
-            if (falls(part, next)) {
+            if (!part.leadsDownTo(next)) {
                 broken.add(
                         "how the water gets from "
                                 + part.id()

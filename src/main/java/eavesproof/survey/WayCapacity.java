@@ -6,6 +6,7 @@ import eavesproof.job.WayPart.Downpipe;
 import eavesproof.job.WayPart.Drain;
 import eavesproof.job.WayPart.Tank;
 import eavesproof.quantity.Decimals;
+import eavesproof.quantity.Uncertain;
 import eavesproof.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,7 @@ final class WayCapacity {
             beyond.forEach(why -> answers.gap(kind, why, trough.id()));
         }
         WayCapacity of = new WayCapacity(trough, loads, answers);
-        of.each(course, new Capacities(basis), beyond.isEmpty());
+        of.each(course, new Capacities(basis, trough.instruments()), beyond.isEmpty());
         Openings openings = new Openings(trough, answers);
         course.each(Drain.class).forEach(openings::answer);
     }
@@ -115,19 +116,20 @@ final class WayCapacity {
                 .either(
                         against ->
                                 answers.known(
-                                        fact.apply(against.ratio()),
-                                        GutterWater.computed(against.ratio()),
+                                        fact.apply(against.computed().value()),
+                                        against.computed(),
                                         GutterWater.array(against.workings())),
                         why -> answers.gap(kind, why, run, part.id()));
     }
 
-    private record Against(double ratio, List<Working> workings) {}
+    private record Against(Uncertain computed, List<Working> workings) {}
 
     private static Against against(Loads.Load load, Capacities.Capacity capacity) {
-        double ratio = load.litresPerSecond() / capacity.litresPerSecond();
+        Uncertain ratio = Sureness.computed(load.flow().over(capacity.flow()));
         List<Working> workings = new ArrayList<>(load.workings());
         workings.addAll(capacity.workings());
-        workings.add(GutterWater.ratio(ratio));
+        workings.add(GutterWater.ratio(ratio.value()));
+        Sureness.working(ratio, Unit.RATIO).ifPresent(workings::add);
         return new Against(ratio, workings);
     }
 
@@ -146,7 +148,7 @@ final class WayCapacity {
                                 answers.known(
                                         new Facts.TankOverflowRatio(
                                                 run, tank.id(), through.ratio()),
-                                        GutterWater.computed(through.ratio()),
+                                        Sureness.computed(Uncertain.exact(through.ratio())),
                                         new Working(
                                                 "inlet",
                                                 Decimals.with(through.inMm(), Unit.MM),

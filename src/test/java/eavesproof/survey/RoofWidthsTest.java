@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Job;
 import eavesproof.job.Job.EavesPart;
+import eavesproof.quantity.Uncertain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +17,16 @@ class RoofWidthsTest {
         wet.job.catchments =
                 List.of(
                         new Job.Catchment(
-                                "c1", "a", planM2, 20.0, null, List.of(), null, part, meanWidthMm));
+                                "c1",
+                                "a",
+                                planM2,
+                                20.0,
+                                null,
+                                List.of(),
+                                null,
+                                part,
+                                meanWidthMm,
+                                null));
         return wet.survey();
     }
 
@@ -64,9 +74,10 @@ class RoofWidthsTest {
     void twoRoofsAlongOneGutterAreTakenTogether() {
         wet.job.catchments =
                 List.of(
-                        new Job.Catchment("c1", "a", 4.0, 20.0, null, List.of(), null, null, null),
                         new Job.Catchment(
-                                "c2", "a", 20.0, 20.0, null, List.of(), null, null, null));
+                                "c1", "a", 4.0, 20.0, null, List.of(), null, null, null, null),
+                        new Job.Catchment(
+                                "c2", "a", 20.0, 20.0, null, List.of(), null, null, null, null));
         assertEquals(0.6, wet.survey().fact(Facts.RunDemand.class).flowLs(), 1e-9);
     }
 
@@ -88,6 +99,50 @@ class RoofWidthsTest {
         assertNotBelieved(
                 roof(60, new EavesPart("a1", 0.0, null), null),
                 "to which part of the gutter catchment c1 drains is not recorded");
+    }
+
+    /**
+     * 6 m by 10 m with a tape of class II: u 1.5 / sqrt 3 of the width, 2.3 / sqrt 3 of the length.
+     * What comes is in proportion, and so are the ratios of upright pipes and of the gutter.
+     */
+    @Test
+    void whatComesIsAsSureAsTheRoofWasMeasured() {
+        double relative = Math.hypot(1.5 / 6000, 2.3 / 10_000) / Math.sqrt(3);
+        Seen seen = roof(60, null, 6000.0);
+        for (Facts.Fact fact :
+                List.of(
+                        seen.fact(Facts.RunDemand.class),
+                        seen.fact(Facts.OutletDemand.class),
+                        seen.fact(Facts.OutletRatio.class),
+                        seen.fact(Facts.DownpipeRatio.class))) {
+            Uncertain sure = seen.value(fact);
+            assertEquals(relative, sure.standardUncertainty() / sure.value(), 1e-6, fact::toString);
+        }
+        assertTrue(seen.value(seen.fact(Facts.DownpipeRatio.class)).unstated().size() == 1);
+    }
+
+    /**
+     * A reading that lies higher by its own uncertainty moves the greatest rain by as much as is
+     * said: worked out again with that reading moved.
+     */
+    @Test
+    void theGutterIsAsSureAsItsReadings() {
+        Seen seen = roof(60, null, null);
+        Facts.GutterRatio fact = seen.fact(Facts.GutterRatio.class);
+        Uncertain sure = seen.value(fact);
+        assertTrue(sure.standardUncertainty() > 0);
+        RoofWidthsTest moved = new RoofWidthsTest();
+        moved.wet.job.a1.readings.clear();
+        moved.wet.job.a1.reading(50, 400).reading(5000, 411).reading(9950, 420);
+        double by = moved.roof(60, null, null).fact(Facts.GutterRatio.class).ratio() - fact.ratio();
+        double of = 0.5 / Math.sqrt(3);
+        assertTrue(
+                sure.sources().values().stream()
+                        .anyMatch(
+                                it ->
+                                        Math.abs(Math.abs(it) - Math.abs(by) * of)
+                                                < 0.1 * Math.abs(by) * of),
+                () -> by * of + " in " + sure.sources());
     }
 
     /** The outlet is near the right end: what comes to the left end has the longer way. */

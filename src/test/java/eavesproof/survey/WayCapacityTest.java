@@ -1,9 +1,12 @@
 package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import eavesproof.job.Run;
 import eavesproof.job.WayPart;
+import eavesproof.quantity.Uncertain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -140,6 +143,42 @@ class WayCapacityTest {
         assertEquals(1.5 / litres, wet.survey().fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
     }
 
+    private static Uncertain sure(Seen seen, Facts.Fact fact) {
+        return seen.value(fact);
+    }
+
+    /**
+     * By Manning the flow goes with the root of the fall: a drop of 100 mm with u 0.289 mm (class
+     * II to 1 m) puts 0.289 / 100 / 2 into the ratio, the length of 10 m with u 1.328 mm 0.0066 %.
+     */
+    @Test
+    void theRatioOfADrainIsAsSureAsItsFall() {
+        Seen seen = wet.survey();
+        Facts.DrainRatio drain = seen.fact(Facts.DrainRatio.class);
+        Uncertain ratio = sure(seen, drain);
+        double relative = Math.hypot(0.5 / Math.sqrt(3) / 100, 2.3 / Math.sqrt(3) / 10_000) / 2;
+        assertEquals(relative, ratio.standardUncertainty() / ratio.value(), 1e-3 * relative);
+        assertFalse(ratio.isStated());
+        assertTrue(
+                seen.known(drain).workings().stream()
+                        .anyMatch(
+                                step ->
+                                        step.name().equals("how sure")
+                                                && step.from().contains("roughness")));
+    }
+
+    /** Of an upright pipe as marked, and a roof as drawn, nothing is measured. */
+    @Test
+    void aRatioOfWhichNothingWasMeasuredSaysNothingOfHowSureItIs() {
+        Seen seen = wet.survey();
+        Facts.DownpipeRatio pipe = seen.fact(Facts.DownpipeRatio.class);
+        assertTrue(sure(seen, pipe).sources().isEmpty());
+        assertFalse(sure(seen, pipe).isStated());
+        assertTrue(
+                seen.known(pipe).workings().stream()
+                        .noneMatch(step -> step.name().equals("how sure")));
+    }
+
     @Test
     void aDrainThatBacksUpSpillsAtItsOwnOutletWhereThereIsNoOther() {
         assertEquals(
@@ -153,6 +192,24 @@ class WayCapacityTest {
         assertEquals(
                 new Facts.LowestOpening("a", "g1", "t1", 1800),
                 wet.survey().fact(Facts.LowestOpening.class));
+    }
+
+    @Test
+    void anOpeningOverADoorIsSaidToBeOverIt() {
+        wet.job.a1.zones = List.of(new Run.KeepClear("z1", "front door", 9500.0, 10_400.0));
+        Seen seen = wet.survey();
+        assertTrue(
+                seen.known(seen.fact(Facts.LowestOpening.class)).workings().stream()
+                        .anyMatch(
+                                step ->
+                                        step.name().equals("what o1 would spill on")
+                                                && step.value().equals("front door")));
+        WayCapacityTest beside = new WayCapacityTest();
+        beside.wet.job.a1.zones = List.of(new Run.KeepClear("z1", "front door", 100.0, 1000.0));
+        Seen elsewhere = beside.wet.survey();
+        assertTrue(
+                elsewhere.known(elsewhere.fact(Facts.LowestOpening.class)).workings().stream()
+                        .noneMatch(step -> step.value().equals("front door")));
     }
 
     @Test
