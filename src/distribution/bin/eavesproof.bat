@@ -32,7 +32,7 @@ exit /b 70
 
 :run
 "%EAVESPROOF_JAVA%" ^
- -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto ^
+ -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn12m -Xshare:auto ^
  -Xlog:disable -Xlog:all=error:stderr ^
  -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 ^
  -Djava.awt.headless=true ^

@@ -25,7 +25,12 @@ public final class StartBench {
     private static final int TURNS = 10;
     private static final int WARM_UP = 2;
     private static final List<String> FLAGS =
-            List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xlog:disable");
+            List.of(
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
+                    "-Xmn12m",
+                    "-Xshare:auto",
+                    "-Xlog:disable");
 
     private final Path home;
     private final String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();

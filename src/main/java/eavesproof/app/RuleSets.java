@@ -11,7 +11,9 @@ import eavesproof.rules.RuleBook;
 import eavesproof.rules.RuleProblem;
 import eavesproof.rules.RuleSet;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -27,10 +29,15 @@ import java.util.stream.Stream;
 /** Finds a rule set and what it builds on, and makes it ready for use. */
 public final class RuleSets {
     /**
-     * The system property that names the folder for compiled rules. The program sets it where it
-     * starts; tests and the build do not, and keep nothing.
+     * The system property that names the folder for what was made of rules. The program sets it
+     * where it starts; tests and the build do not, and keep nothing.
      */
     public static final String COMPILED = "eavesproof.compiled";
+
+    /** The system property that names the file with the digest of the program; set likewise. */
+    public static final String PROGRAM = "eavesproof.program";
+
+    private static final int LONGEST_DIGEST = 200;
 
     private final Path shippedRules;
     private final RuleFolder.RuleReader reader;
@@ -90,10 +97,30 @@ public final class RuleSets {
         return true;
     }
 
-    /** From its sheet where the file is one that was read when the program was built. */
+    /**
+     * From its sheet where the file was read before: when the program was built, or by this user.
+     */
     private static List<Rule> rules(String file, byte[] bytes) throws RefusedRules {
         Optional<List<Rule>> known = Shipped.rules(file, bytes);
-        return known.isPresent() ? known.get() : PlainForm.read(file, bytes);
+        if (known.isPresent()) {
+            return known.get();
+        }
+        Optional<String> program = program();
+        return program.isPresent()
+                ? new KeptSheets(keptIn(), program.get()).rules(file, bytes, PlainForm::read)
+                : PlainForm.read(file, bytes);
+    }
+
+    /** Which program this is, where it was unpacked from a distribution. */
+    private static Optional<String> program() {
+        String file = System.getProperty(PROGRAM, "");
+        try (InputStream digest = Files.newInputStream(Path.of(file))) {
+            byte[] read = digest.readNBytes(LONGEST_DIGEST);
+            return Optional.of(new String(read, StandardCharsets.US_ASCII).strip())
+                    .filter(it -> !it.isEmpty());
+        } catch (IOException notToldWhich) {
+            return Optional.empty();
+        }
     }
 
     LoadedRules load(String nameOrFolder) throws RefusedRules, IOException {

@@ -11,8 +11,8 @@ import java.util.List;
 
 /**
  * The rules of one rule file as they were admitted, so that a file which was read once need not be
- * parsed again. It is written at build time and read from the program's own jar, never from
- * anywhere else.
+ * parsed again. It is read from the program's own jar, where the build wrote it, or from a folder
+ * that is the user's alone.
  */
 public final class RuleSheet {
     private static final JsonFactory JSON = new JsonFactory();

@@ -93,17 +93,10 @@ sealed interface Shape permits Leaf, Shape.ListOf, Shape.MapOf, Shape.Thing, Sha
             Field words = Field.of(tag, new Leaf.Word(List.copyOf(things.keySet()))).must();
             Map<String, Field> all = new LinkedHashMap<>(Map.of(tag, words));
             for (Thing thing : things.values()) {
-                thing.keys().forEach((key, field) -> addSame(all, key, field));
+                thing.keys().forEach(all::putIfAbsent);
             }
             Thing any = new Thing(name, Record.class, Collections.unmodifiableMap(all));
             return new Kinds(name, words, things, any);
-        }
-
-        private static void addSame(Map<String, Field> all, String name, Field key) {
-            Field known = all.putIfAbsent(name, key);
-            if (known != null && !known.shape().equals(key.shape())) {
-                throw new IllegalArgumentException(name + " differs from kind to kind");
-            }
         }
 
         @Override

@@ -9,7 +9,7 @@ final class Crossings {
 
     static void refuse(List<Point> points) {
         for (int i = 1; i < points.size(); i++) {
-            if (points.get(i).equals(points.get(i - 1))) {
+            if (same(points.get(i), points.get(i - 1))) {
                 throw new Refused(
                         "points " + i + " and " + (i + 1) + " of the profile are the same");
             }
@@ -27,6 +27,10 @@ final class Crossings {
                 }
             }
         }
+    }
+
+    private static boolean same(Point a, Point b) {
+        return a.x() == b.x() && a.y() == b.y();
     }
 
     private static boolean foldsBack(Point a, Point b, Point c) {

@@ -4,7 +4,6 @@ import eavesproof.quantity.Unit;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -64,7 +63,14 @@ public record FactKind(
 
     /** As results write it: bracket-spacing. */
     public String id() {
-        return name().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+        StringBuilder id = new StringBuilder();
+        for (char letter : name().toCharArray()) {
+            if (Character.isUpperCase(letter) && !id.isEmpty()) {
+                id.append('-');
+            }
+            id.append(Character.toLowerCase(letter));
+        }
+        return id.toString();
     }
 
     /** As people read it: bracket spacing. */

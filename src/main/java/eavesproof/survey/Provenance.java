@@ -36,7 +36,7 @@ public record Provenance(String how, Optional<String> by, Optional<String> refer
     /** As people read it: "told by J. Smith, letter of 3 May". */
     public String text() {
         String known = how.equals(NOT_SAID) ? "how it is known is not said" : how;
-        String nobody = equals(RECORDED) ? "" : ", nobody is named";
+        String nobody = how.equals(RECORDED.how) ? "" : ", nobody is named";
         return known
                 + by.map(name -> " by " + name).orElse(nobody)
                 + reference.map(where -> ", " + where).orElse("");

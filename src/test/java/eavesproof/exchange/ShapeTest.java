@@ -92,6 +92,20 @@ class ShapeTest {
                 && fits(said.keys().get("is").shape(), whole.getActualTypeArguments()[0]);
     }
 
+    /** Or what may stand under it could not be told before the tag has been read. */
+    @Test
+    void aKeyIsOfOneShapeInEveryKindOfTheWay() {
+        for (Thing kind : WayShape.PART.things().values()) {
+            kind.keys()
+                    .forEach(
+                            (name, field) ->
+                                    assertEquals(
+                                            WayShape.PART.any().keys().get(name).shape(),
+                                            field.shape(),
+                                            () -> kind.name() + "." + name));
+        }
+    }
+
     @Test
     void everyKindOfTheWayHasAShape() {
         assertEquals(

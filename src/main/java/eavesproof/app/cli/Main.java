@@ -35,13 +35,14 @@ public final class Main {
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
-        keepCompiledRules();
+        keepWhatIsMadeOfRules(home);
         Surroundings here = Surroundings.of(results, messages, System.getenv(), home);
         System.exit(new Main(commands(), here).run(List.of(typed)));
     }
 
     /** Where the user's own cache is, and unless the user wants none. */
-    static void keepCompiledRules() {
+    static void keepWhatIsMadeOfRules(Path home) {
+        System.setProperty(RuleSets.PROGRAM, home.resolve("lib/program.sha256").toString());
         CacheFolder.ofLayers(
                         System.getenv(),
                         System.getProperty("os.name"),

@@ -19,8 +19,8 @@ final class Rehearsal {
     private Rehearsal() {}
 
     public static void main(String[] none) throws IOException {
-        Main.keepCompiledRules();
         Path home = Path.of(System.getProperty("eavesproof.home", "."));
+        Main.keepWhatIsMadeOfRules(home);
         PrintStream nobody =
                 new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         Surroundings here = Surroundings.of(nobody, nobody, System.getenv(), home);

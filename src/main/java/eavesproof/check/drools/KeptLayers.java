@@ -1,7 +1,6 @@
 package eavesproof.check.drools;
 
 import eavesproof.check.drools.LayerCompiler.Compiled;
-import eavesproof.rules.Sha256;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -9,115 +8,59 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileTime;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * Layers that this user's runs have compiled, so that the next one need not. One file for each: the
- * text that the classes were made from, the classes, and before them the digest of both. Whatever
- * is wrong with a file or with the folder, the layer is compiled as if there were none.
+ * text that the classes were made from, and the classes. Whatever is wrong with it, the layer is
+ * compiled as if there were none.
  */
 final class KeptLayers {
-    private static final String FORM = "eavesproof compiled layer 1\n";
-    private static final String ENDING = ".layer";
-    private static final int DIGEST = 64;
-    private static final int MOST_BYTES = 8 * 1024 * 1024;
-    private static final int MOST_FILES = 40;
-
-    private final Optional<PrivateFolder> folder;
+    private final KeptFiles files;
 
     /**
      * @param named where to keep them; nothing is kept where none is named or it will not do
      */
     KeptLayers(Optional<PrivateFolder> named) {
-        folder = named.flatMap(PrivateFolder::ready);
+        files = new KeptFiles(named, ".layer");
     }
 
     /** What was made from this very text, in just this state. */
     Optional<Compiled> find(LayerText text) {
-        if (folder.isEmpty()) {
-            return Optional.empty();
-        }
-        Path file = file(folder.get(), text);
         try {
-            if (!folder.get().holds(file) || Files.size(file) > MOST_BYTES) {
-                return Optional.empty();
-            }
-            return read(Files.readAllBytes(file), text);
+            Optional<byte[]> kept = files.find(name(text));
+            return kept.isEmpty() ? Optional.empty() : read(kept.get(), text);
         } catch (IOException | RuntimeException broken) {
             return Optional.empty();
         }
     }
 
-    /** Whole or not at all. */
     void keep(LayerText text, Compiled compiled) {
-        if (folder.isEmpty()) {
-            return;
-        }
-        try {
-            byte[] content = content(text, compiled);
-            if (content.length > MOST_BYTES) {
-                return;
-            }
-            makeRoom(folder.get().path());
-            Path part = Files.createTempFile(folder.get().path(), "new", ".part");
-            try {
-                Files.write(part, content);
-                Files.move(part, file(folder.get(), text), StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(part);
-            }
-        } catch (IOException | UncheckedIOException cannotBeKept) {
-            // Then the next run compiles again.
-        }
+        files.keep(name(text), content(text, compiled));
     }
 
-    private static Path file(PrivateFolder folder, LayerText text) {
+    private static String name(LayerText text) {
         String name = text.packageName();
-        return folder.path().resolve(name.substring(name.lastIndexOf('.') + 1) + ENDING);
+        return name.substring(name.lastIndexOf('.') + 1);
     }
 
-    /** The oldest go first, and with them what a run left half written. */
-    private static void makeRoom(Path folder) throws IOException {
-        record Aged(Path file, FileTime written) {}
-        List<Aged> files = new ArrayList<>();
-        try (Stream<Path> all = Files.list(folder)) {
-            for (Path file : all.toList()) {
-                files.add(new Aged(file, Files.getLastModifiedTime(file)));
+    private static byte[] content(LayerText text, Compiled compiled) {
+        ByteArrayOutputStream content = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(content)) {
+            write(out, text.drl().getBytes(StandardCharsets.US_ASCII));
+            write(out, compiled.modelClass().getBytes(StandardCharsets.US_ASCII));
+            out.writeInt(compiled.classes().size());
+            for (Map.Entry<String, byte[]> file : compiled.classes().entrySet()) {
+                write(out, file.getKey().getBytes(StandardCharsets.US_ASCII));
+                write(out, file.getValue());
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory could not be written to", e);
         }
-        files.sort(Comparator.comparing(Aged::written));
-        for (Aged one : files.subList(0, Math.max(0, files.size() - MOST_FILES + 1))) {
-            Files.deleteIfExists(one.file());
-        }
-    }
-
-    private static byte[] content(LayerText text, Compiled compiled) throws IOException {
-        ByteArrayOutputStream body = new ByteArrayOutputStream();
-        DataOutputStream out = new DataOutputStream(body);
-        write(out, text.drl().getBytes(StandardCharsets.US_ASCII));
-        write(out, compiled.modelClass().getBytes(StandardCharsets.US_ASCII));
-        out.writeInt(compiled.classes().size());
-        for (Map.Entry<String, byte[]> file : compiled.classes().entrySet()) {
-            write(out, file.getKey().getBytes(StandardCharsets.US_ASCII));
-            write(out, file.getValue());
-        }
-        ByteArrayOutputStream whole = new ByteArrayOutputStream();
-        whole.write(FORM.getBytes(StandardCharsets.US_ASCII));
-        whole.write(Sha256.of(body.toByteArray()).getBytes(StandardCharsets.US_ASCII));
-        whole.write(body.toByteArray());
-        return whole.toByteArray();
+        return content.toByteArray();
     }
 
     private static void write(DataOutputStream out, byte[] bytes) throws IOException {
@@ -125,17 +68,8 @@ final class KeptLayers {
         out.write(bytes);
     }
 
-    private static Optional<Compiled> read(byte[] whole, LayerText text) throws IOException {
-        int start = FORM.length() + DIGEST;
-        if (whole.length < start || !ascii(Arrays.copyOf(whole, FORM.length())).equals(FORM)) {
-            return Optional.empty();
-        }
-        byte[] body = Arrays.copyOfRange(whole, start, whole.length);
-        String digest = ascii(Arrays.copyOfRange(whole, FORM.length(), start));
-        if (!Sha256.of(body).equals(digest)) {
-            return Optional.empty();
-        }
-        DataInputStream in = new DataInputStream(new ByteArrayInputStream(body));
+    private static Optional<Compiled> read(byte[] content, LayerText text) throws IOException {
+        DataInputStream in = new DataInputStream(new ByteArrayInputStream(content));
         if (!ascii(bytes(in)).equals(text.drl())) {
             return Optional.empty();
         }

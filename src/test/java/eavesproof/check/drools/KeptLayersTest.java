@@ -203,10 +203,10 @@ class KeptLayersTest {
         LayerText text = LayerText.of(Plain.read(Plain.RULE));
         LayerCompiler.Compiled any = new LayerCompiler.Compiled("m", new TreeMap<>());
         KeptLayers kept = new KeptLayers(Optional.of(own()));
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 100; i++) {
             kept.keep(new LayerText("p.h" + i, text.drl()), any);
         }
-        assertEquals(40, files().size());
+        assertEquals(80, files().size());
     }
 
     @Test
