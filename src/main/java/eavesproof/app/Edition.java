@@ -74,7 +74,7 @@ final class Edition {
                         Program.nameAndVersion())
                 .with(
                         photographs.byId(),
-                        photographs.signature(),
+                        photographs.signatures(),
                         made.signer().map(Edition::signedBy),
                         made.replaces(),
                         more);

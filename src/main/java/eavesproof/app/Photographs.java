@@ -17,16 +17,18 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What came of the photographs that a record names, and the picture of a signature.
+ * What came of the photographs that a record names, and the pictures of signatures.
  *
  * @param byId in the order of the record
- * @param signature of somebody's hand, where one was asked for
+ * @param signatures of somebody's hand, by the person in the record; that of whoever signs first
+ *     may stand under no name
  */
-public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signature) {
-    public static final Photographs NONE = new Photographs(Map.of(), Optional.empty());
+public record Photographs(Map<String, Photo> byId, Map<String, Photo.Print> signatures) {
+    public static final Photographs NONE = new Photographs(Map.of(), Map.of());
 
     public Photographs {
         byId = Collections.unmodifiableMap(new LinkedHashMap<>(byId));
+        signatures = Collections.unmodifiableMap(new LinkedHashMap<>(signatures));
     }
 
     /** Read from the folder where the record lies. */
@@ -36,7 +38,7 @@ public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signatu
         for (Job.Photograph photograph : recorded(job)) {
             byId.put(photograph.id(), files.read(photograph.file()));
         }
-        return new Photographs(byId, Optional.empty());
+        return new Photographs(byId, Map.of());
     }
 
     /** The picture of a signature in a file that somebody named, or why there is none. */
@@ -44,8 +46,13 @@ public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signatu
         return PhotoFolder.readFile(file);
     }
 
-    public Photographs withSignature(Photo.Print picture) {
-        return new Photographs(byId, Optional.of(picture));
+    /**
+     * @param person in the record; empty for whoever signs first
+     */
+    public Photographs withSignature(String person, Photo.Print picture) {
+        Map<String, Photo.Print> all = new LinkedHashMap<>(signatures);
+        all.put(person, picture);
+        return new Photographs(byId, all);
     }
 
     /** Taken out of a report again. */
@@ -54,8 +61,13 @@ public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signatu
         for (Made.Photograph photograph : made.photographs()) {
             byId.put(photograph.id(), again(report, photograph));
         }
-        return new Photographs(
-                byId, made.signaturePicture().flatMap(picture -> again(report, picture)));
+        Map<String, Photo.Print> signatures = new LinkedHashMap<>();
+        made.signaturePictures()
+                .forEach(
+                        one ->
+                                again(report, one)
+                                        .ifPresent(print -> signatures.put(one.person(), print)));
+        return new Photographs(byId, signatures);
     }
 
     /** Those that were printed and are not in the file as they were, in sentences. */
@@ -69,9 +81,9 @@ public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signatu
                                         .isPresent())
                 .map(one -> "Photograph " + one.id() + " is not in the file as it was printed.")
                 .forEach(lost::add);
-        made.signaturePicture()
+        made.signaturePictures().stream()
                 .filter(one -> report.picture(one.print().sha256()).isEmpty())
-                .ifPresent(
+                .forEach(
                         one ->
                                 lost.add(
                                         "The picture of a signature is not in the file as it was"
@@ -137,8 +149,14 @@ public record Photographs(Map<String, Photo> byId, Optional<Photo.Print> signatu
         return new Made.Photograph(id, missing.fileSha256(), Optional.empty(), missing.why());
     }
 
-    Optional<Made.SignaturePicture> madeSignature() {
-        return signature.map(print -> new Made.SignaturePicture(print.fileSha256(), made(print)));
+    List<Made.SignaturePicture> madeSignatures() {
+        List<Made.SignaturePicture> made = new ArrayList<>();
+        signatures.forEach(
+                (person, print) ->
+                        made.add(
+                                new Made.SignaturePicture(
+                                        person, print.fileSha256(), made(print))));
+        return made;
     }
 
     private static Made.Print made(Photo.Print print) {

@@ -92,6 +92,6 @@ public record ReportJob(Path template, Paper paper, LocalDate issued, String rep
                         signer.map(
                                 by -> new Made.Signer(by.name(), by.fingerprint(), by.selfMade())),
                         photographs.made(),
-                        photographs.madeSignature()));
+                        photographs.madeSignatures()));
     }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param paper its sheet
  * @param replaces the number of the report that it replaces; empty where it replaces none
  * @param signer whose digital signature the paper names, if any
- * @param signaturePicture the picture of a handwritten signature on the paper, if there is one
+ * @param signaturePictures the pictures of handwritten signatures on the paper
  */
 public record Made(
         String program,
@@ -23,9 +23,10 @@ public record Made(
         String replaces,
         Optional<Signer> signer,
         List<Photograph> photographs,
-        Optional<SignaturePicture> signaturePicture) {
+        List<SignaturePicture> signaturePictures) {
     public Made {
         photographs = List.copyOf(photographs);
+        signaturePictures = List.copyOf(signaturePictures);
     }
 
     /** The certificate that the paper names. */
@@ -42,9 +43,11 @@ public record Made(
             String id, Optional<String> fileSha256, Optional<Print> print, String missing) {}
 
     /**
+     * @param person who has it over the name, by the id in the record; empty where it is whoever
+     *     signs first
      * @param fileSha256 of the file that somebody named
      */
-    public record SignaturePicture(String fileSha256, Print print) {}
+    public record SignaturePicture(String person, String fileSha256, Print print) {}
 
     /**
      * @param sha256 of the picture as it stands in the file of the report

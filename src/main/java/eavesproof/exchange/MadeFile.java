@@ -26,8 +26,8 @@ public final class MadeFile {
         all.put("signer", made.signer().map(MadeFile::signer).orElse(null));
         all.put("photographs", made.photographs().stream().map(MadeFile::photograph).toList());
         all.put(
-                "signature_picture",
-                made.signaturePicture().map(MadeFile::signaturePicture).orElse(null));
+                "signature_pictures",
+                made.signaturePictures().stream().map(MadeFile::signaturePicture).toList());
         return JsonLayout.of(all).getBytes(StandardCharsets.UTF_8);
     }
 
@@ -52,6 +52,7 @@ public final class MadeFile {
 
     private static Map<String, Object> signaturePicture(Made.SignaturePicture picture) {
         Map<String, Object> all = new LinkedHashMap<>();
+        all.put("person", picture.person());
         all.put("file_sha256", picture.fileSha256());
         all.put("print_sha256", picture.print().sha256());
         all.put("width_px", picture.print().widthPx());
@@ -74,6 +75,17 @@ public final class MadeFile {
                             print(one),
                             text(one, "missing")));
         }
+        List<Made.SignaturePicture> signatures = new ArrayList<>();
+        for (JsonNode one : all.path("signature_pictures")) {
+            print(one)
+                    .ifPresent(
+                            print ->
+                                    signatures.add(
+                                            new Made.SignaturePicture(
+                                                    text(one, "person"),
+                                                    text(one, "file_sha256"),
+                                                    print)));
+        }
         JsonNode signer = all.path("signer");
         return new Made(
                 text(all, "program"),
@@ -90,12 +102,7 @@ public final class MadeFile {
                                         signer.path("self_made").asBoolean()))
                         : Optional.empty(),
                 photographs,
-                print(all.path("signature_picture"))
-                        .map(
-                                print ->
-                                        new Made.SignaturePicture(
-                                                text(all.path("signature_picture"), "file_sha256"),
-                                                print)));
+                signatures);
     }
 
     private static Optional<Made.Print> print(JsonNode picture) {

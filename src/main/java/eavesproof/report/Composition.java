@@ -51,6 +51,11 @@ final class Composition {
         return pictures.prints();
     }
 
+    /** Under which addresses the text places the pictures of signatures. */
+    List<String> signatures() {
+        return pictures.hands().values().stream().map(Pictures::address).toList();
+    }
+
     Map<String, Drawing> drawings() {
         return figures.drawings();
     }
@@ -61,6 +66,8 @@ final class Composition {
     Report report(String unprintable) {
         People people = new People(job);
         List<Report.Caution> cautions = Cautions.of(job, findings.rules().jurisdiction());
+        Particulars particulars = new Particulars(job);
+        Declarations declarations = new Declarations(issue, pictures.hands());
         String title =
                 Objects.requireNonNullElse(job.title(), "Eaves gutter at an address not recorded");
         return new Report(
@@ -73,8 +80,11 @@ final class Composition {
                 issue.issued().toString(),
                 issue.replaces(),
                 issue.program(),
+                "Installer's measurement record: " + findings.outcome().words(),
+                particulars.entries(job.title(), issue, number()),
+                declarations.signed(),
                 OutcomeSentence.outcome(findings),
-                rests(),
+                rests(particulars),
                 verdicts.front().urgent(),
                 verdicts.front().alsoOpen(),
                 RulesHeld.of(findings.rules(), issue.issued()),
@@ -98,7 +108,7 @@ final class Composition {
                 Tables.photographs(job),
                 pictures.pictures(),
                 Objects.requireNonNullElse(job.remarks(), List.of()),
-                Declarations.of(job, issue.signedBy().isPresent(), issue.signaturePicture()),
+                declarations.signatures(),
                 DigitalSignature.inWords(issue.signedBy()),
                 Limits.of(issue),
                 Limits.identity(issue, number(), madeFrom),
@@ -107,8 +117,9 @@ final class Composition {
                 unprintable);
     }
 
-    private List<String> rests() {
-        List<String> rests = new ArrayList<>(OutcomeSentence.restsOn(findings));
+    private List<String> rests(Particulars particulars) {
+        List<String> rests = new ArrayList<>(particulars.missing());
+        rests.addAll(OutcomeSentence.restsOn(findings));
         findings.restsOnAssumed().forEach(what -> rests.add("Assumed: " + what + "."));
         rests.addAll(RulesHeld.superseded(findings.rules(), issue.issued()));
         rests.addAll(Notices.onIssue(job, issue.issued().toString()));

@@ -13,7 +13,6 @@ final class Front {
     private static final int ROWS = 24;
 
     private static final int REASONS = 8;
-    private static final int LONGEST_CLAUSE = 24;
 
     private final Findings findings;
     private final Listed listed;
@@ -51,14 +50,8 @@ final class Front {
                             row.place(),
                             row.measured() + (row.sure().isEmpty() ? "" : " " + row.sure()),
                             row.limit(),
-                            clause(RulesHeld.cited(findings.rules(), held.source()))));
+                            RulesHeld.clause(findings.rules(), held.source())));
         }
-    }
-
-    /** Without what the rule set says of the clause, which stands in section 5. */
-    private static String clause(String cited) {
-        String first = cited.split("[,;]", 2)[0];
-        return first.length() <= LONGEST_CLAUSE ? first : first.substring(0, first.indexOf(' '));
     }
 
     /** What the rows leave out, in sentences. */

@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param issued the date on the paper
  * @param program name and version
  * @param photographs what came of those that were looked for, by id
- * @param signaturePicture of somebody's hand, where one is to be shown
+ * @param signaturePictures of somebody's hand, by the person in the record; that of whoever signs
+ *     first may stand under no name
  * @param signedBy who will sign it digitally, if anybody
  * @param replaces the number of the report that it replaces; empty where it replaces none
  */
@@ -33,7 +34,7 @@ public record Issue(
         Paper paper,
         String program,
         Map<String, Photo> photographs,
-        Optional<Photo.Print> signaturePicture,
+        Map<String, Photo.Print> signaturePictures,
         Optional<SignedBy> signedBy,
         String replaces) {
     private static final int ENOUGH = 8;
@@ -42,6 +43,7 @@ public record Issue(
     public Issue {
         attachments = List.copyOf(attachments);
         photographs = Collections.unmodifiableMap(new LinkedHashMap<>(photographs));
+        signaturePictures = Collections.unmodifiableMap(new LinkedHashMap<>(signaturePictures));
     }
 
     /** Without photographs, and for nobody to sign digitally. */
@@ -62,7 +64,7 @@ public record Issue(
                 paper,
                 program,
                 Map.of(),
-                Optional.empty(),
+                Map.of(),
                 Optional.empty(),
                 "");
     }
@@ -71,18 +73,27 @@ public record Issue(
      * With what else goes onto the paper and into the file.
      *
      * @param read what came of each photograph, by its id in the record
-     * @param signature the picture of a signature, if one is to be shown
+     * @param signatures the pictures of signatures that are to be shown, by person
      */
     public Issue with(
             Map<String, Photo> read,
-            Optional<Photo.Print> signature,
+            Map<String, Photo.Print> signatures,
             Optional<SignedBy> signer,
             String another,
             List<Attachment> more) {
         List<Attachment> all = new ArrayList<>(attachments);
         all.addAll(more);
         return new Issue(
-                job, survey, findings, all, issued, paper, program, read, signature, signer,
+                job,
+                survey,
+                findings,
+                all,
+                issued,
+                paper,
+                program,
+                read,
+                signatures,
+                signer,
                 another);
     }
 

@@ -11,9 +11,6 @@ public final class Markup {
     /** What the address of a photograph begins with; a number follows. */
     public static final String PHOTOGRAPH = "photo:";
 
-    /** What stands in place of that number for the picture of a signature. */
-    static final int SIGNATURE_PICTURE = 0;
-
     /** The id of the element that a digital signature is laid over. */
     public static final String SIGNATURE_PLACE = "signature-place";
 
@@ -44,7 +41,7 @@ public final class Markup {
     /**
      * The place of a photograph, which the writer of the PDF fills from the manuscript.
      *
-     * @param number of the photograph in the record, from 1, or {@link #SIGNATURE_PICTURE}
+     * @param number of the photograph in the record, from 1; pictures of signatures follow
      * @param alt what it shows, for those who cannot see it
      */
     static Markup photograph(int number, String alt, double widthMm, double heightMm) {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * The pictures of a report: a signature, and the photographs of a job with their captions, and of
+ * The pictures of a report: signatures, and the photographs of a job with their captions, and of
  * each that cannot be shown the reason.
  */
 final class Pictures {
@@ -19,12 +19,11 @@ final class Pictures {
 
     private final List<Report.Picture> pictures = new ArrayList<>();
     private final Map<String, Photo.Print> prints = new LinkedHashMap<>();
+    private final Map<String, Integer> hands = new LinkedHashMap<>();
 
     Pictures(Issue issue, double widthMm) {
         List<Job.Photograph> recorded =
                 Objects.requireNonNullElse(issue.job().photographs(), List.<Job.Photograph>of());
-        issue.signaturePicture()
-                .ifPresent(print -> prints.put(address(Markup.SIGNATURE_PICTURE), print));
         for (int i = 0; i < recorded.size(); i++) {
             Job.Photograph photograph = recorded.get(i);
             Photo photo = issue.photographs().get(photograph.id());
@@ -35,6 +34,12 @@ final class Pictures {
                 pictures.add(notShown(photograph, missing));
             }
         }
+        int number = recorded.size();
+        for (Map.Entry<String, Photo.Print> hand : issue.signaturePictures().entrySet()) {
+            number++;
+            prints.put(address(number), hand.getValue());
+            hands.put(hand.getKey(), number);
+        }
     }
 
     List<Report.Picture> pictures() {
@@ -44,6 +49,11 @@ final class Pictures {
     /** By the address under which the text places each. */
     Map<String, Photo.Print> prints() {
         return prints;
+    }
+
+    /** The number of the picture of each signature, by person. */
+    Map<String, Integer> hands() {
+        return hands;
     }
 
     private static Report.Picture shown(

@@ -7,9 +7,12 @@ import java.util.List;
  * template arranges, and computes nothing.
  *
  * @param number of this report; another record, rule set or date gives another number
- * @param shortTitle the title in one line, for the head of each page
+ * @param shortTitle the title in one line
  * @param issued date, YYYY-MM-DD
  * @param replaces the number of the report that it replaces; empty where it replaces none
+ * @param head what this is and its outcome, for the head of each page; no words of the record
+ * @param particulars number, title, place, day and people, each as recorded or not
+ * @param signed who signed, or that nobody did, in sentences
  * @param rests what a reader must know beside the outcome, in sentences
  * @param urgent what does not comply or is too close to call, short; {@code alsoOpen} what else is
  *     open, in sentences
@@ -30,6 +33,9 @@ public record Report(
         String issued,
         String replaces,
         String program,
+        String head,
+        List<Entry> particulars,
+        String signed,
         String outcome,
         List<String> rests,
         List<Urgent> urgent,

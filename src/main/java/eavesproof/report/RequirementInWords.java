@@ -23,7 +23,7 @@ import java.util.Map;
  * @param where what names in the demand stand for
  * @param when what must be so for it to apply
  * @param source document, edition, clause and standing
- * @param cited the same in short: the number of the document in the list of documents, the clause,
+ * @param cited the same in short: what the document is called in the list of documents, the clause,
  *     and the standing where nobody here has seen the document
  * @param decision how a measured value decides; {@code mark} the same in a word
  * @param layer the rule set that it comes from
@@ -84,9 +84,7 @@ public record RequirementInWords(
 
     private static String cited(Rule rule, RuleBook book) {
         List<String> parts = new ArrayList<>();
-        int number =
-                List.copyOf(book.citedDocuments().keySet()).indexOf(rule.source().document()) + 1;
-        parts.add(("[" + number + "] " + rule.source().clause()).strip());
+        parts.add((rule.source().document() + " " + rule.source().clause()).strip());
         RuleSet.Standing standing = book.document(rule).standing();
         if (standing.isUnconfirmed()) {
             parts.add(standing.words());

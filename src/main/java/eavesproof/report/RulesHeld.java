@@ -8,21 +8,22 @@ import java.util.List;
 
 /** What the job was held against, in words. */
 final class RulesHeld {
+    private static final int LONGEST_CLAUSE = 40;
+
     private RulesHeld() {}
 
     static Report.Rules of(Findings.RulesUsed rules, LocalDate issued) {
         Grids documents =
                 new Grids("Documents that the rules cite", "No document is cited.")
-                        .name("", 5)
-                        .words("Document", 41)
-                        .words("Edition", 16)
-                        .words("Standing", 16)
-                        .name("In force", 22)
+                        .name("Called", 18)
+                        .words("Document", 38)
+                        .words("Edition", 14)
+                        .words("Standing", 14)
+                        .name("In force", 17)
                         .name("Checked", 12);
-        int number = 0;
         for (RuleSet.Document document : rules.documents().values()) {
             documents.row(
-                    "[" + ++number + "]",
+                    document.key(),
                     document.title(),
                     document.edition().isEmpty() ? "—" : document.edition(),
                     document.standing().words(),
@@ -38,21 +39,31 @@ final class RulesHeld {
                 rules.clausesNotChecked());
     }
 
-    /** The number of a document in the table of documents, and the clause in it. */
+    /** What a document is called in the table of documents, and the clause in it. */
     static String cited(Findings.RulesUsed rules, Finding.Source source) {
-        int number = 0;
-        for (RuleSet.Document document : rules.documents().values()) {
-            number++;
-            if (document.title().equals(source.document())
-                    && document.edition().equals(source.edition())) {
-                return "["
-                        + number
-                        + "]"
-                        + (source.clause().isEmpty() ? "" : " ")
-                        + source.clause();
-            }
+        return (called(rules, source) + " " + source.clause()).strip();
+    }
+
+    /** The same for a narrow column: without what the rule set says of the clause. */
+    static String clause(Findings.RulesUsed rules, Finding.Source source) {
+        String clause = source.clause().split(";", 2)[0].strip();
+        if (clause.length() > LONGEST_CLAUSE) {
+            String first = clause.split("[,:]", 2)[0].strip();
+            clause = first.length() > LONGEST_CLAUSE ? "" : first;
         }
-        throw new IllegalStateException("no document is called " + source.document());
+        return (called(rules, source) + " " + clause).strip();
+    }
+
+    private static String called(Findings.RulesUsed rules, Finding.Source source) {
+        return rules.documents().values().stream()
+                .filter(document -> document.title().equals(source.document()))
+                .filter(document -> document.edition().equals(source.edition()))
+                .map(RuleSet.Document::key)
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalStateException(
+                                        "no document is called " + source.document()));
     }
 
     private static String shipped(Findings.RulesUsed rules) {

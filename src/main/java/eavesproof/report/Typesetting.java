@@ -40,7 +40,7 @@ public final class Typesetting {
         double width = issue.paper().widthMm() - 2 * MARGIN_MM;
         Composition composition = new Composition(issue, width, (id, drawing) -> Markup.place(id));
         String page = fill(composition, false);
-        checkSigned(issue, page);
+        checkSigned(composition, page);
         return new Manuscript(
                 page,
                 composition.drawings(),
@@ -69,15 +69,16 @@ public final class Typesetting {
         BiFunction<String, Drawing, Markup> drawn = (id, drawing) -> Markup.draw(drawing);
         Composition composition = new Composition(issue, SCREEN_MM, drawn);
         String page = fill(composition, true);
-        checkSigned(issue, page);
+        checkSigned(composition, page);
         return "<!DOCTYPE html>\n" + pictured(page, composition.photographs());
     }
 
     /** Whoever asks for the picture of a signature must not get a paper without it. */
-    private static void checkSigned(Issue issue, String page) throws LayoutTrouble {
-        String place = "src=\"" + Pictures.address(Markup.SIGNATURE_PICTURE) + "\"";
-        if (issue.signaturePicture().isPresent() && !page.contains(place)) {
-            throw new LayoutTrouble(TEMPLATE, "has no place for the picture of a signature");
+    private static void checkSigned(Composition composition, String page) throws LayoutTrouble {
+        for (String address : composition.signatures()) {
+            if (!page.contains("src=\"" + address + "\"")) {
+                throw new LayoutTrouble(TEMPLATE, "has no place for the picture of a signature");
+            }
         }
     }
 

@@ -39,6 +39,13 @@ final class Mending {
 
     private record Tried(Proposal proposal, Trial trial, Checked after) {}
 
+    private final List<Cure> cures = new ArrayList<>();
+
+    /** The changes that were found to serve, each with what else it mends. */
+    List<Cure> cures() {
+        return List.copyOf(cures);
+    }
+
     /** A change, or why none of those tried serves; empty where nothing can be proposed. */
     Optional<Remedy> mend(List<Ruling> group) {
         if (checksLeft <= 0) {
@@ -72,8 +79,11 @@ final class Mending {
         return checksLeft-- > 0 ? Optional.of(check.apply(edited)) : Optional.empty();
     }
 
-    private static Remedy change(Tried tried) {
-        return new Remedy.Change(tried.proposal().words(), tried.proposal().edited());
+    private Remedy change(Tried tried) {
+        Remedy.Change change =
+                new Remedy.Change(tried.proposal().words(), tried.proposal().edited());
+        cures.add(Cure.of(change, before, tried.after()));
+        return change;
     }
 
     private @Nullable Tried tried(Proposal proposal, List<Ruling> group) {

@@ -27,13 +27,32 @@ public final class Remedies {
         for (List<Ruling> group : Groups.of(before.rulings())) {
             remedies.mend(mending, group);
         }
+        List<Cure> cures = mending.cures();
         Doubts doubts = new Doubts(job, mending);
         for (Ruling ruling : before.rulings()) {
-            if (ruling.verdict().needsAction() && !remedies.byRuling.containsKey(ruling)) {
-                remedies.byRuling.put(ruling, new Remedy.Advice(advice(job, ruling, doubts)));
+            if (ruling.verdict().needsAction()
+                    && !(remedies.byRuling.get(ruling) instanceof Remedy.Change)) {
+                remedies.share(job, ruling, cures, doubts);
             }
         }
         return remedies;
+    }
+
+    /** A change that was found for others serves this finding too where it mends it. */
+    private void share(Job job, Ruling ruling, List<Cure> cures, Doubts doubts) {
+        Optional<Remedy.Change> found =
+                ruling.verdict() == Verdict.NOT_RECORDED
+                        ? Optional.empty()
+                        : cures.stream()
+                                .filter(it -> it.mends(ruling))
+                                .findFirst()
+                                .map(Cure::change);
+        if (found.isPresent() && Groups.canBeChanged(ruling)) {
+            byRuling.put(ruling, found.get());
+        } else if (!byRuling.containsKey(ruling)) {
+            String also = found.map(it -> "; or, which mends others too: " + it.words()).orElse("");
+            byRuling.put(ruling, new Remedy.Advice(advice(job, ruling, doubts) + also));
+        }
     }
 
     public Optional<Remedy> of(Ruling ruling) {

@@ -115,7 +115,7 @@ class CheatedReportTest extends ReportsMade {
         Proof proof = prove(cheated);
         assertEquals(1, proof.exitCode());
         assertTrue(said(proof).contains("differ in something else"), said(proof));
-        assertTrue(said(proof).contains("and the data give \"Another "), said(proof));
+        assertTrue(said(proof).contains("the recorder Another "), said(proof));
     }
 
     @Test

@@ -50,7 +50,8 @@ class ProveReportTest extends ReportsMade {
             assertTrue(
                     new PDFTextStripper()
                             .getText(document)
-                            .contains("It replaces report first/1."));
+                            .replaceAll("\\s+", " ")
+                            .contains("It replaces report number first/1"));
         }
     }
 
@@ -64,7 +65,7 @@ class ProveReportTest extends ReportsMade {
         try (PDDocument document = Loader.loadPDF(sheet)) {
             String text = new PDFTextStripper().getText(document);
             String title = document.getDocumentInformation().getTitle();
-            assertTrue(title.endsWith(": care of the gutter"), title);
+            assertTrue(title.startsWith("Care of the gutter, "), title);
             assertTrue(text.contains(checked.findings().jobSha256()), "the same as on the record");
         }
     }
@@ -85,7 +86,7 @@ class ProveReportTest extends ReportsMade {
                 try (PDDocument document = Loader.loadPDF(pdf)) {
                     String text = new PDFTextStripper().getText(document).replaceAll("\\s+", "");
                     assertTrue(text.contains("itprovesnothingaboutwhoputitthere"), template);
-                    assertTrue(text.contains(both.signature().orElseThrow().fileSha256()));
+                    assertTrue(text.contains(both.signatures().get("").fileSha256()));
                 }
             }
         }

@@ -111,6 +111,12 @@ class ReportIT {
         assertTrue(
                 Files.readString(elsewhere.resolve("r.html"))
                         .contains("as a picture\" style=\"width:45.0mm;height:15.0mm\""));
+
+        Answer nobody =
+                eavesproof.ask(
+                        "report", GOOD, "-o", "s.html", "--signature-picture", "zz=hand.png");
+        assertEquals(64, nobody.exit(), nobody::err);
+        assertTrue(nobody.err().contains("nobody signs as zz; it may be "), nobody::err);
     }
 
     @Test

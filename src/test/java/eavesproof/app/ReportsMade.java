@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -93,7 +94,7 @@ abstract class ReportsMade {
                         "",
                         signer,
                         photographs.made(),
-                        Optional.empty());
+                        List.of());
         return new Typesetting(template, Allowance.USUAL)
                 .forPaper(Edition.of(ISSUED, Paper.A4, made).issue(checked, record, photographs));
     }
@@ -174,6 +175,6 @@ abstract class ReportsMade {
 
     static Photographs withSignature() throws Exception {
         Path file = Files.write(folder.resolve("hand.jpg"), picture(0x2040A0));
-        return photographs.withSignature((Photo.Print) Photographs.signatureIn(file));
+        return photographs.withSignature("", (Photo.Print) Photographs.signatureIn(file));
     }
 }

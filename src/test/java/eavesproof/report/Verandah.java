@@ -374,6 +374,19 @@ final class Verandah {
                                 "station of b2 - station of b1")));
     }
 
+    /** Of a job that may hold nothing at all. */
+    static Issue bare(Job job) {
+        return Issue.of(
+                job,
+                Surveyor.survey(job, Basis.NOTHING),
+                nothing(job),
+                "{}".getBytes(StandardCharsets.UTF_8),
+                "{}".getBytes(StandardCharsets.UTF_8),
+                LocalDate.of(2026, 11, 25),
+                Paper.A4,
+                "eavesproof test");
+    }
+
     static Issue issue(Job job, Paper paper) {
         return Issue.of(
                 job,

@@ -38,7 +38,7 @@ final class Asked {
                                     .setAllowPartialMatching(false)
                                     .get()
                                     .parse(options, typed.toArray(String[]::new)));
-            asked.refuseRepeats();
+            asked.refuseRepeats(flags);
             return asked;
         } catch (UnrecognizedOptionException e) {
             throw new WrongUse("unknown option " + e.getOption());
@@ -56,6 +56,12 @@ final class Asked {
 
     Optional<String> value(Flag flag) {
         return Optional.ofNullable(line.getOptionValue(flag.name()));
+    }
+
+    /** Of an option that may be given more than once. */
+    List<String> values(Flag flag) {
+        String[] values = line.getOptionValues(flag.name());
+        return values == null ? List.of() : List.of(values);
     }
 
     /** The file that an option names, which may not be left out. */
@@ -104,10 +110,13 @@ final class Asked {
     }
 
     /** Of two values for one option neither may win in silence. */
-    private void refuseRepeats() throws WrongUse {
+    private void refuseRepeats(List<Flag> flags) throws WrongUse {
         List<String> seen = new ArrayList<>();
         for (Option option : line.getOptions()) {
-            if (seen.contains(option.getLongOpt())) {
+            boolean repeats =
+                    flags.stream()
+                            .anyMatch(it -> it.repeats() && it.name().equals(option.getLongOpt()));
+            if (seen.contains(option.getLongOpt()) && !repeats) {
                 throw new WrongUse("--" + option.getLongOpt() + " was given twice");
             }
             seen.add(option.getLongOpt());

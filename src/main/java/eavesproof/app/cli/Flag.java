@@ -6,8 +6,13 @@ package eavesproof.app.cli;
  * @param letter a short form; empty where there is none
  * @param argument what follows it, as the manual calls it; empty where nothing does
  * @param says what it is for
+ * @param repeats whether it may be given more than once
  */
-record Flag(String letter, String name, String argument, String says) {
+record Flag(String letter, String name, String argument, String says, boolean repeats) {
+    Flag(String letter, String name, String argument, String says) {
+        this(letter, name, argument, says, false);
+    }
+
     static final Flag RULES =
             new Flag(
                     "",

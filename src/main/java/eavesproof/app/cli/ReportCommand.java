@@ -6,6 +6,8 @@ import eavesproof.app.ReportJob;
 import eavesproof.app.WholeFile;
 import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
+import eavesproof.job.Job;
+import eavesproof.report.Declarations;
 import eavesproof.report.LayoutTrouble;
 import eavesproof.report.Photo;
 import eavesproof.report.pdf.KeyTrouble;
@@ -16,6 +18,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Writes the report of a job. */
 final class ReportCommand implements Command {
@@ -33,15 +37,21 @@ final class ReportCommand implements Command {
             new Flag(
                     "",
                     "signature-picture",
-                    "FILE.png|jpg",
-                    "print this picture of a handwritten signature where the first declaration is"
-                            + " signed");
+                    "[PERSON=]FILE",
+                    "print this picture of a handwritten signature, PNG or JPEG, where that person"
+                            + " of the record signs, or where the first declaration is signed; may"
+                            + " be given once for each who signs",
+                    true);
     private static final Flag REPLACES =
             new Flag(
                     "",
                     "replaces",
                     "NUMBER",
                     "the number of the earlier report that this replaces");
+
+    /** A file whose name holds a sign of equality can be typed with a folder before it. */
+    private static final Pattern OF_PERSON = Pattern.compile("([A-Za-z0-9][A-Za-z0-9._-]*)=(.+)");
+
     private static final int LONGEST_NUMBER = 200;
     private static final String USUAL_TEMPLATE = "installer-record";
 
@@ -104,7 +114,8 @@ final class ReportCommand implements Command {
         Optional<SigningKey> key = key(asked, html, report);
         RecordOnDisk record = RecordOnDisk.read(asked);
         CheckedJob checked = record.check(asked.value(Flag.RULES), here);
-        Photographs photographs = signed(asked, Photographs.beside(record.folder(), checked.job()));
+        Photographs photographs =
+                signed(asked, checked.job(), Photographs.beside(record.folder(), checked.job()));
         photographs.troubles(checked.job()).forEach(here.messages()::println);
         try {
             target.write(
@@ -155,18 +166,35 @@ final class ReportCommand implements Command {
         return Optional.of(key);
     }
 
-    private static Photographs signed(Asked asked, Photographs photographs)
+    private static Photographs signed(Asked asked, Job job, Photographs photographs)
             throws WrongUse, BadInput, IOException {
-        Optional<String> file = asked.value(SIGNATURE_PICTURE);
-        if (file.isEmpty()) {
-            return photographs;
+        List<String> signers = Declarations.signers(job);
+        Photographs signed = photographs;
+        for (String typed : asked.values(SIGNATURE_PICTURE)) {
+            Matcher named = OF_PERSON.matcher(typed);
+            boolean isNamed = named.matches();
+            String first = signers.isEmpty() ? "" : signers.get(0);
+            String person = isNamed ? named.group(1) : first;
+            String file = isNamed ? named.group(2) : typed;
+            if (isNamed && !signers.contains(person)) {
+                throw new WrongUse(
+                        "nobody signs as "
+                                + person
+                                + (signers.isEmpty()
+                                        ? ": the record names nobody who signs"
+                                        : "; it may be " + String.join(", ", signers)));
+            }
+            if (signed.signatures().containsKey(person)) {
+                throw new WrongUse("two pictures of one signature, the second being " + file);
+            }
+            Photo read = Photographs.signatureIn(Asked.path(file));
+            if (read instanceof Photo.Missing missing) {
+                throw new BadInput(
+                        "the picture of a signature", List.of(file + " " + missing.why()));
+            }
+            signed = signed.withSignature(person, (Photo.Print) read);
         }
-        Photo read = Photographs.signatureIn(Asked.path(file.get()));
-        if (read instanceof Photo.Missing missing) {
-            throw new BadInput(
-                    "the picture of a signature", List.of(file.get() + " " + missing.why()));
-        }
-        return photographs.withSignature((Photo.Print) read);
+        return signed;
     }
 
     /** A report of another day is signed as of that day, so that the same call gives the same. */
