@@ -38,8 +38,8 @@ class ArchitectureTest {
             setout       | quantity job survey judge                               |
             findings     | quantity job survey rules check judge setout            |
             drawing      | quantity job survey judge setout findings               | Java2D files
-            report       | quantity job survey rules check judge setout findings drawing | FreeMarker files
-            report.photo | report                                                  | Java2D Images files
+            report       | quantity job survey rules check judge setout findings drawing | FreeMarker XML files
+            report.photo | quantity report                                         | Java2D Images files
             report.pdf   | quantity job survey rules judge setout findings drawing report | PDF Keys Java2D XML files waiting
             exchange     | quantity job survey rules check judge setout findings   | Jackson files
             app          | *                                                       | Java

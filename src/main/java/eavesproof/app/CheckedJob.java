@@ -1,5 +1,6 @@
 package eavesproof.app;
 
+import eavesproof.findings.Assembly;
 import eavesproof.findings.Findings;
 import eavesproof.job.Job;
 import eavesproof.survey.Survey;
@@ -11,4 +12,14 @@ import java.util.SortedMap;
  * @param rulesFiles the files that the rules were read from, by layer and name
  */
 public record CheckedJob(
-        Job job, Survey survey, Findings findings, SortedMap<String, byte[]> rulesFiles) {}
+        Job job, Survey survey, Findings findings, SortedMap<String, byte[]> rulesFiles) {
+
+    /**
+     * As it stands on a paper of that day.
+     *
+     * @param date YYYY-MM-DD
+     */
+    public CheckedJob issuedOn(String date) {
+        return new CheckedJob(job, survey, Assembly.issuedOn(findings, job, date), rulesFiles);
+    }
+}

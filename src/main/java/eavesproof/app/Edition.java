@@ -46,8 +46,8 @@ final class Edition {
     /**
      * @param rules the archive of the rules that travels with it, if any
      */
-    Issue issue(
-            CheckedJob checked, byte[] record, Photographs photographs, Optional<byte[]> rules) {
+    Issue issue(CheckedJob found, byte[] record, Photographs photographs, Optional<byte[]> rules) {
+        CheckedJob checked = found.issuedOn(issued.toString());
         List<Attachment> more = new ArrayList<>();
         more.add(
                 new Attachment(

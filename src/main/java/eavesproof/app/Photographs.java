@@ -31,9 +31,13 @@ public record Photographs(Map<String, Photo> byId, Map<String, Photo.Print> sign
         signatures = Collections.unmodifiableMap(new LinkedHashMap<>(signatures));
     }
 
-    /** Read from the folder where the record lies. */
-    public static Photographs beside(Path folder, Job job) throws IOException {
-        PhotoFolder files = new PhotoFolder(folder);
+    /**
+     * Read from the folder where the record lies.
+     *
+     * @param withPlaces whether the paper is to say where each was taken
+     */
+    public static Photographs beside(Path folder, Job job, boolean withPlaces) throws IOException {
+        PhotoFolder files = new PhotoFolder(folder, withPlaces);
         Map<String, Photo> byId = new LinkedHashMap<>();
         for (Job.Photograph photograph : recorded(job)) {
             byId.put(photograph.id(), files.read(photograph.file()));
@@ -110,7 +114,8 @@ public record Photographs(Map<String, Photo> byId, Map<String, Photo.Print> sign
                     photograph.fileSha256().orElse(""),
                     picture.get(),
                     photograph.print().get().widthPx(),
-                    photograph.print().get().heightPx());
+                    photograph.print().get().heightPx(),
+                    photograph.place());
         }
         return new Photo.Missing(
                 photograph.print().isPresent() ? "is not in the report" : photograph.missing(),
@@ -143,10 +148,15 @@ public record Photographs(Map<String, Photo> byId, Map<String, Photo.Print> sign
     private static Made.Photograph made(String id, Photo photo) {
         if (photo instanceof Photo.Print print) {
             return new Made.Photograph(
-                    id, Optional.of(print.fileSha256()), Optional.of(made(print)), "");
+                    id,
+                    Optional.of(print.fileSha256()),
+                    Optional.of(made(print)),
+                    "",
+                    print.place());
         }
         Photo.Missing missing = (Photo.Missing) photo;
-        return new Made.Photograph(id, missing.fileSha256(), Optional.empty(), missing.why());
+        return new Made.Photograph(
+                id, missing.fileSha256(), Optional.empty(), missing.why(), Optional.empty());
     }
 
     List<Made.SignaturePicture> madeSignatures() {

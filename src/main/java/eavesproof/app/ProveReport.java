@@ -9,6 +9,7 @@ import eavesproof.findings.Findings;
 import eavesproof.report.Allowance;
 import eavesproof.report.Issue;
 import eavesproof.report.LayoutTrouble;
+import eavesproof.report.ShippedTemplates;
 import eavesproof.report.TemplateIdentity;
 import eavesproof.report.Typesetting;
 import eavesproof.report.pdf.NotAReport;
@@ -106,6 +107,7 @@ public record ProveReport(
                     withRulesInside && inside.isPresent()
                             ? inside.get().check(report.record(), written.rules(), proof)
                             : CheckJob.check(report.record(), Optional.of(named), shippedRules);
+            checked = checked.issuedOn(report.made().issued());
         } catch (BadRecord e) {
             proof.add(
                     Proof.Stands.NOT_WELL,
@@ -228,7 +230,7 @@ public record ProveReport(
                 proof.add(
                         Proof.Stands.WELL,
                         "The paper is, byte for byte, what the program prints from this data.");
-                if (!isShipped(report.made())) {
+                if (!ShippedTemplates.are(folder.get())) {
                     proof.add(
                             Proof.Stands.NOT_CHECKED,
                             "What the paper says besides: its templates did not come with this"
@@ -255,10 +257,6 @@ public record ProveReport(
     private Optional<Path> templates(Made made) throws IOException, LayoutTrouble {
         Path folder = template.orElse(shipped(made));
         return isOf(folder, made) ? Optional.of(folder) : Optional.empty();
-    }
-
-    private boolean isShipped(Made made) throws IOException, LayoutTrouble {
-        return isOf(shipped(made), made);
     }
 
     private Path shipped(Made made) {

@@ -65,6 +65,7 @@ public final class FindingsFile {
         }
         json.writeEndArray();
         strings(json, "rests_on_assumed", findings.restsOnAssumed());
+        strings(json, "rests_on_word", findings.restsOnWord());
         strings(json, "notices", findings.notices());
         json.writeArrayFieldStart("findings");
         for (Finding finding : findings.findings()) {

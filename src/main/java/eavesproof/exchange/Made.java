@@ -38,9 +38,14 @@ public record Made(
      * @param fileSha256 of the file beside the record, where it could be read
      * @param print the picture on the paper, if there is one
      * @param missing why there is none; empty where there is one
+     * @param place where it was taken, if the paper is to say that
      */
     public record Photograph(
-            String id, Optional<String> fileSha256, Optional<Print> print, String missing) {}
+            String id,
+            Optional<String> fileSha256,
+            Optional<Print> print,
+            String missing,
+            Optional<String> place) {}
 
     /**
      * @param person who has it over the name, by the id in the record; empty where it is whoever

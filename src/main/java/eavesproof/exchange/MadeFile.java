@@ -44,6 +44,7 @@ public final class MadeFile {
         all.put("id", photograph.id());
         all.put("file_sha256", photograph.fileSha256().orElse(null));
         all.put("missing", photograph.missing());
+        all.put("place", photograph.place().orElse(null));
         all.put("print_sha256", photograph.print().map(Made.Print::sha256).orElse(null));
         all.put("width_px", photograph.print().map(Made.Print::widthPx).orElse(0));
         all.put("height_px", photograph.print().map(Made.Print::heightPx).orElse(0));
@@ -73,7 +74,8 @@ public final class MadeFile {
                             text(one, "id"),
                             known(one, "file_sha256"),
                             print(one),
-                            text(one, "missing")));
+                            text(one, "missing"),
+                            known(one, "place")));
         }
         List<Made.SignaturePicture> signatures = new ArrayList<>();
         for (JsonNode one : all.path("signature_pictures")) {

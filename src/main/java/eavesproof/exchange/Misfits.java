@@ -41,7 +41,7 @@ final class Misfits {
                 meant.map(word -> "use `" + word + "`")
                         .or(() -> Spelling.ourWord(name).map(word -> "use `" + word + "`; " + keys))
                         .orElse(keys);
-        add(pointer, place, "the unknown key " + Shown.quoted(name), expected);
+        add(pointer, place, "the unknown key " + Shown.quoted(name) + blank(name), expected);
     }
 
     /** A value that cannot stand here. */
@@ -50,11 +50,26 @@ final class Misfits {
                 switch (in.currentToken()) {
                     case START_OBJECT -> "an object";
                     case START_ARRAY -> "a list";
-                    case VALUE_STRING -> Shown.quoted(in.getText());
+                    case VALUE_STRING -> Shown.quoted(in.getText()) + blank(in.getText());
                     default -> Shown.plain(in.getText());
                 };
         names.lost(shape.gives());
         add(pointer, found, expected(shape));
+    }
+
+    /** Nobody sees a blank at an end. */
+    private static String blank(String text) {
+        boolean first = !text.isEmpty() && isBlank(text.charAt(0));
+        boolean last = !text.isEmpty() && isBlank(text.charAt(text.length() - 1));
+        if (!first && !last) {
+            return "";
+        }
+        String where = first ? (last ? "either end" : "its beginning") : "its end";
+        return ", which has a blank at " + where;
+    }
+
+    private static boolean isBlank(char letter) {
+        return Character.isWhitespace(letter) || Character.isSpaceChar(letter);
     }
 
     private String expected(Shape shape) throws IOException {

@@ -60,9 +60,11 @@ public final class Assembly {
             Remedies remedies) {
         Assembly assembly = new Assembly(rules, remedies);
         List<Finding> findings =
-                Stream.concat(
+                Stream.of(
                                 rulings.stream().map(assembly::finding),
-                                Editions.findings(job, rules.documents(), cited(rulings)).stream())
+                                Editions.findings(job, rules.documents(), cited(rulings)).stream(),
+                                Days.inRecord(job).stream())
+                        .flatMap(all -> all)
                         .sorted(ORDER)
                         .toList();
         Set<String> assumed = new LinkedHashSet<>();
@@ -76,7 +78,35 @@ public final class Assembly {
                 findings,
                 uncovered,
                 List.copyOf(assumed),
+                OnWord.of(job, rulings),
                 Notices.of(job));
+    }
+
+    /**
+     * The same on a paper that carries a date: what lies after it cannot have been measured or
+     * seen.
+     *
+     * @param issued YYYY-MM-DD
+     */
+    public static Findings issuedOn(Findings found, Job job, String issued) {
+        List<Finding> findings =
+                Stream.concat(
+                                found.findings().stream()
+                                        .filter(one -> !one.rule().equals(Days.ON_ISSUE)),
+                                Days.onIssue(job, issued).stream())
+                        .sorted(ORDER)
+                        .toList();
+        return new Findings(
+                found.job(),
+                found.jobSha256(),
+                outcome(findings, found.uncovered()),
+                found.rules(),
+                found.engine(),
+                findings,
+                found.uncovered(),
+                found.restsOnAssumed(),
+                found.restsOnWord(),
+                found.notices());
     }
 
     private static Set<String> cited(List<Ruling> rulings) {

@@ -16,6 +16,8 @@ import java.util.Map;
  * @param engine name and version of the program
  * @param findings by topic, rule and place
  * @param restsOnAssumed circumstances that were assumed and that some verdict rests on
+ * @param restsOnWord what others say that some verdict rests on, each as the end of a sentence that
+ *     begins with "Rests on"
  * @param notices what a reader of the record would wonder about, in sentences
  */
 public record Findings(
@@ -27,12 +29,14 @@ public record Findings(
         List<Finding> findings,
         List<Coverage.Uncovered> uncovered,
         List<String> restsOnAssumed,
+        List<String> restsOnWord,
         List<String> notices) {
 
     public Findings {
         findings = List.copyOf(findings);
         uncovered = List.copyOf(uncovered);
         restsOnAssumed = List.copyOf(restsOnAssumed);
+        restsOnWord = List.copyOf(restsOnWord);
         notices = List.copyOf(notices);
     }
 

@@ -10,9 +10,9 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a reader of the record would wonder about, as sentences: days that cannot have followed each
- * other as they are written, and work that is covered now and was not photographed. No verdict
- * rests on any of it.
+ * What a reader of the record would wonder about, as sentences: work that began before its consent
+ * or went on after the measuring, and work that is covered now and was not photographed. No verdict
+ * rests on any of it; days that are impossible are {@link Days}.
  */
 public final class Notices {
     private static final String CONCEALED = "concealed";
@@ -28,25 +28,6 @@ public final class Notices {
         return List.copyOf(notices.notices);
     }
 
-    /**
-     * Of a paper that carries a date.
-     *
-     * @param issued YYYY-MM-DD
-     */
-    public static List<String> onIssue(Job job, String issued) {
-        Notices notices = new Notices();
-        Job.Dates dates = job.dates();
-        if (dates != null) {
-            notices.before("The report is issued", issued, "the measuring", dates.measured());
-            notices.before("The report is issued", issued, "the end of the work", ended(dates));
-        }
-        return List.copyOf(notices.notices);
-    }
-
-    private static @Nullable String ended(Job.Dates dates) {
-        return dates.workEnded() == null ? dates.workBegan() : dates.workEnded();
-    }
-
     private void days(Job job) {
         Job.Dates dates = job.dates();
         if (dates == null) {
@@ -55,24 +36,9 @@ public final class Notices {
         if (!isBefore(dates.measured(), dates.workBegan())) {
             before("It was measured", dates.measured(), "the end of the work", dates.workEnded());
         }
-        before("It was measured", dates.measured(), "the beginning of the work", dates.workBegan());
         Job.Consent consent = job.consent();
         if (consent != null) {
             before("The work began", dates.workBegan(), "the day of its consent", consent.date());
-        }
-        for (Run run : Objects.requireNonNullElse(job.runs(), List.<Run>of())) {
-            String fitted = run.fitted() == null ? null : run.fitted().date();
-            String was = "Run " + run.id() + " was fitted";
-            before(was, fitted, "the beginning of the work", dates.workBegan());
-            if (isBefore(dates.workEnded(), fitted)) {
-                notices.add(
-                        was
-                                + " on "
-                                + fitted
-                                + ", after the end of the work, "
-                                + dates.workEnded()
-                                + ".");
-            }
         }
     }
 

@@ -51,6 +51,7 @@ public final class OutcomeSentence {
                                     findings.restsOnAssumed().size(), "assumed circumstance")
                             + ".");
         }
+        findings.restsOnWord().forEach(what -> sentences.add("Rests on " + what + "."));
         if (!findings.unconfirmedSources().isEmpty()) {
             sentences.add(
                     findings.unconfirmedSources().stream()

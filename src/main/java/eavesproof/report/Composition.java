@@ -3,7 +3,6 @@ package eavesproof.report;
 import eavesproof.drawing.Drawing;
 import eavesproof.drawing.Key;
 import eavesproof.findings.Findings;
-import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.job.Job;
 import eavesproof.job.Run;
@@ -122,7 +121,6 @@ final class Composition {
         rests.addAll(OutcomeSentence.restsOn(findings));
         findings.restsOnAssumed().forEach(what -> rests.add("Assumed: " + what + "."));
         rests.addAll(RulesHeld.superseded(findings.rules(), issue.issued()));
-        rests.addAll(Notices.onIssue(job, issue.issued().toString()));
         return rests;
     }
 

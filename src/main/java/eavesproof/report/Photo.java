@@ -13,9 +13,16 @@ public sealed interface Photo {
      *
      * @param fileSha256 of the file as it lies beside the record
      * @param jpeg upright and of a size for paper
+     * @param place where it was taken, as the file says; only if somebody asked to print that, and
+     *     then "" where the file does not say
      */
     @SuppressWarnings("ArrayRecordComponent") // a picture is bytes
-    record Print(String fileSha256, byte[] jpeg, int widthPx, int heightPx) implements Photo {
+    record Print(String fileSha256, byte[] jpeg, int widthPx, int heightPx, Optional<String> place)
+            implements Photo {
+        public Print(String fileSha256, byte[] jpeg, int widthPx, int heightPx) {
+            this(fileSha256, jpeg, widthPx, heightPx, Optional.empty());
+        }
+
         public Print {
             if (!SHA_256.matcher(fileSha256).matches()) {
                 throw new IllegalArgumentException("not a SHA-256: " + PlainText.line(fileSha256));
@@ -25,6 +32,12 @@ public sealed interface Photo {
                         "a picture of " + widthPx + " by " + heightPx + " pixels");
             }
             jpeg = jpeg.clone();
+            place = place.map(PlainText::line);
+        }
+
+        /** The same with where it was taken. */
+        public Print at(Optional<String> where) {
+            return new Print(fileSha256, jpeg, widthPx, heightPx, where);
         }
 
         @Override

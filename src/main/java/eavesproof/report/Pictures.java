@@ -61,7 +61,14 @@ final class Pictures {
         return new Report.Picture(
                 List.of(placed(number, caption(photograph), print, widestMm, HIGHEST_MM)),
                 caption(photograph),
-                details(photograph, "File", print.fileSha256()));
+                details(photograph, "File", print.fileSha256())
+                        + print.place().map(Pictures::place).orElse(""));
+    }
+
+    private static String place(String where) {
+        return where.isEmpty()
+                ? " The file does not say where it was taken."
+                : " Taken at " + where + ", as the file says.";
     }
 
     /** As large as fits. */

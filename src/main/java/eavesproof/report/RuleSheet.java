@@ -33,12 +33,21 @@ public record RuleSheet(
                         ? once
                         : fill(folder, allowance, sheet.saying(said(unprintable)), false);
         return new Manuscript(
-                page, Map.of(), Map.of(), List.of(), about(), paper, Optional.empty());
+                page,
+                Map.of(),
+                Map.of(),
+                List.of(),
+                about(),
+                paper,
+                StrangeTemplate.lines(folder),
+                Optional.empty());
     }
 
     /** One page that stands alone. */
     public String forScreen(Path folder, Allowance allowance) throws LayoutTrouble {
-        return "<!DOCTYPE html>\n" + fill(folder, allowance, sheet(), true);
+        return "<!DOCTYPE html>\n"
+                + StrangeTemplate.onScreen(
+                        fill(folder, allowance, sheet(), true), StrangeTemplate.lines(folder));
     }
 
     private static String fill(Path folder, Allowance allowance, SheetOfRules sheet, boolean screen)

@@ -20,7 +20,8 @@ public final class TemplateIdentity {
 
     private TemplateIdentity() {}
 
-    public static String sha256(Path folder) throws LayoutTrouble {
+    /** The files of a folder by their names; too many or too large ones are no templates. */
+    static Map<String, byte[]> files(Path folder) throws LayoutTrouble {
         try {
             Map<String, byte[]> files = new TreeMap<>();
             try (Stream<Path> all = Files.walk(folder, DEEPEST)) {
@@ -39,15 +40,21 @@ public final class TemplateIdentity {
                     files.put(name, Files.readAllBytes(file));
                 }
             }
+            return files;
+        } catch (IOException e) {
+            throw new LayoutTrouble(folder.toString(), 0, 0, "expected a folder of templates", e);
+        }
+    }
+
+    public static String sha256(Path folder) throws LayoutTrouble {
+        try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            for (Map.Entry<String, byte[]> file : files(folder).entrySet()) {
                 String head = file.getKey() + "\0" + file.getValue().length + "\0";
                 digest.update(head.getBytes(StandardCharsets.UTF_8));
                 digest.update(file.getValue());
             }
             return HexFormat.of().formatHex(digest.digest());
-        } catch (IOException e) {
-            throw new LayoutTrouble(folder.toString(), 0, 0, "expected a folder of templates", e);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

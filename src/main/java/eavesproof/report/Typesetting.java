@@ -4,6 +4,7 @@ import eavesproof.drawing.Drawing;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,9 +31,11 @@ public final class Typesetting {
     private static final Pattern PICTURE =
             Pattern.compile("src=\"(" + Markup.PHOTOGRAPH + "[0-9]+)\"");
 
+    private final Path folder;
     private final Templates templates;
 
     public Typesetting(Path folder, Allowance allowance) throws LayoutTrouble {
+        this.folder = folder;
         templates = new Templates(folder, Set.of(Report.class.getPackageName()), allowance);
     }
 
@@ -41,13 +44,15 @@ public final class Typesetting {
         Composition composition = new Composition(issue, width, (id, drawing) -> Markup.place(id));
         String page = fill(composition, false);
         checkSigned(composition, page);
+        List<String> band = StrangeTemplate.lines(folder, issue.findings());
         return new Manuscript(
                 page,
                 composition.drawings(),
                 placed(page, composition.photographs()),
                 issue.attachments(),
-                about(issue, page, composition.number()),
+                about(issue, page, composition.number(), band),
                 issue.paper(),
+                band,
                 issue.signedBy());
     }
 
@@ -70,7 +75,9 @@ public final class Typesetting {
         Composition composition = new Composition(issue, SCREEN_MM, drawn);
         String page = fill(composition, true);
         checkSigned(composition, page);
-        return "<!DOCTYPE html>\n" + pictured(page, composition.photographs());
+        String named =
+                StrangeTemplate.onScreen(page, StrangeTemplate.lines(folder, issue.findings()));
+        return "<!DOCTYPE html>\n" + pictured(named, composition.photographs());
     }
 
     /** Whoever asks for the picture of a signature must not get a paper without it. */
@@ -140,9 +147,9 @@ public final class Typesetting {
                 : Optional.empty();
     }
 
-    private static About about(Issue issue, String page, String number) {
+    private static About about(Issue issue, String page, String number, List<String> band) {
         return new About(
-                title(page).orElse("Eaves gutter, " + number),
+                StrangeTemplate.title(title(page).orElse("Eaves gutter, " + number), band),
                 new People(issue.job()).author(),
                 "Report " + number,
                 LANGUAGE,

@@ -70,7 +70,7 @@ abstract class ReportsMade {
         Files.write(folder.resolve("wall.jpg"), picture(0x808080));
         Files.createSymbolicLink(folder.resolve("gone.jpg"), Path.of("pom.xml").toAbsolutePath());
         checked = CheckJob.check(record, Optional.empty(), RULES);
-        photographs = Photographs.beside(folder, checked.job());
+        photographs = Photographs.beside(folder, checked.job(), false);
         assertEquals(2, photographs.byId().size(), "the record has both photographs");
         key = SigningKey.read(TestKeys.ec("Mere Tāmati"), TestKeys.PASSPHRASE.toCharArray());
         ReportJob report = report(TEMPLATES.resolve("installer-record"));

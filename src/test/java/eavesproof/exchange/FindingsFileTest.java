@@ -61,6 +61,7 @@ class FindingsFileTest {
                         "clauses_not_checked",
                         "uncovered",
                         "rests_on_assumed",
+                        "rests_on_word",
                         "notices",
                         "findings"),
                 names(json));

@@ -153,6 +153,7 @@ public final class Examples {
                 List.of(findings),
                 uncovered,
                 assumed,
+                List.of(),
                 List.of());
     }
 

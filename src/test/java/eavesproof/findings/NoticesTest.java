@@ -22,26 +22,19 @@ class NoticesTest {
                                 + " \"2026-03-09\", \"work_ended\": \"2026-03-10\", \"measured\":"
                                 + " \"2026-03-10\"}");
         assertEquals(List.of(), Notices.of(job));
-        assertEquals(List.of(), Notices.onIssue(job, "2026-03-10"));
     }
 
     @Test
-    void daysThatCannotFollowEachOtherAreNamed() throws Exception {
+    void workBeforeItsConsentIsNoticed() throws Exception {
         Job job =
                 job(
                         "\"consent\": {\"date\": \"2026-04-01\"}, \"dates\": {\"work_began\":"
-                                + " \"2026-03-09\", \"work_ended\": \"2026-03-12\", \"measured\":"
-                                + " \"2026-03-01\"}");
+                                + " \"2026-03-09\"}");
         assertEquals(
                 List.of(
-                        "It was measured on 2026-03-01, before the beginning of the work,"
-                                + " 2026-03-09.",
                         "The work began on 2026-03-09, before the day of its consent,"
                                 + " 2026-04-01."),
                 Notices.of(job));
-        assertEquals(
-                "The report is issued on 2026-02-28, before the measuring, 2026-03-01.",
-                Notices.onIssue(job, "2026-02-28").get(0));
     }
 
     @Test

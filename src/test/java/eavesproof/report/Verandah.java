@@ -301,6 +301,7 @@ final class Verandah {
                                 3,
                                 List.of("gutter material is PVC-U"))),
                 List.of("heavy rain: no, by the installer"),
+                List.of(),
                 List.of());
     }
 
@@ -321,6 +322,7 @@ final class Verandah {
                         Map.of(),
                         List.of()),
                 "eavesproof test",
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -4,7 +4,6 @@ import eavesproof.app.CheckedJob;
 import eavesproof.app.Photographs;
 import eavesproof.app.ReportJob;
 import eavesproof.app.WholeFile;
-import eavesproof.findings.Notices;
 import eavesproof.findings.OutcomeSentence;
 import eavesproof.job.Job;
 import eavesproof.report.Declarations;
@@ -42,6 +41,12 @@ final class ReportCommand implements Command {
                             + " of the record signs, or where the first declaration is signed; may"
                             + " be given once for each who signs",
                     true);
+    private static final Flag PLACES =
+            new Flag(
+                    "",
+                    "photograph-places",
+                    "",
+                    "print where each photograph was taken, as its file says");
     private static final Flag REPLACES =
             new Flag(
                     "",
@@ -84,7 +89,7 @@ final class ReportCommand implements Command {
                         + " the outcome is; the outcome is also shown here.",
                 "Photographs that the record names are read from its own folder and those below, as"
                         + " JPEG or PNG. Only what is seen goes on the paper, not where it was"
-                        + " taken.",
+                        + " taken, unless that is asked for.",
                 "A self-made certificate shows that the file has not changed since it was signed;"
                         + " it does not show who signed.",
                 "The picture of a signature proves nothing about who put it there, and the paper"
@@ -102,6 +107,7 @@ final class ReportCommand implements Command {
                 REPLACES,
                 SIGN,
                 SIGNATURE_PICTURE,
+                PLACES,
                 Flag.FORCE);
     }
 
@@ -113,9 +119,13 @@ final class ReportCommand implements Command {
         target.check();
         Optional<SigningKey> key = key(asked, html, report);
         RecordOnDisk record = RecordOnDisk.read(asked);
-        CheckedJob checked = record.check(asked.value(Flag.RULES), here);
+        CheckedJob checked =
+                record.check(asked.value(Flag.RULES), here).issuedOn(report.issued().toString());
         Photographs photographs =
-                signed(asked, checked.job(), Photographs.beside(record.folder(), checked.job()));
+                signed(
+                        asked,
+                        checked.job(),
+                        Photographs.beside(record.folder(), checked.job(), asked.has(PLACES)));
         photographs.troubles(checked.job()).forEach(here.messages()::println);
         try {
             target.write(
@@ -134,7 +144,6 @@ final class ReportCommand implements Command {
         }
         here.messages().println("written: " + target.target());
         Page page = new Page(here.colour()).say(0, OutcomeSentence.of(checked.findings()));
-        Notices.onIssue(checked.job(), report.issued().toString()).forEach(it -> page.say(0, it));
         here.show(page.text());
         return checked.findings().outcome().exitCode();
     }

@@ -157,6 +157,7 @@ final class Archiving {
             digest.update(attachment.content());
         }
         update(digest, manuscript.paper().name());
+        manuscript.band().forEach(line -> update(digest, line));
         return ByteBuffer.wrap(digest.digest()).getLong();
     }
 

@@ -108,6 +108,7 @@ public final class PdfWriter {
                                 + String.join(", ", gate.refused())
                                 + "; a report takes nothing from outside");
             }
+            Band.paint(document, manuscript.band(), fonts);
             Archiving.finish(document, manuscript);
             touch.apply(
                     document,

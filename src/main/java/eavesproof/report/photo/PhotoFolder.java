@@ -19,12 +19,15 @@ public final class PhotoFolder {
     static final int LARGEST_BYTES = 40_000_000;
 
     private final Path folder;
+    private final boolean withPlaces;
 
     /**
      * @param folder where the job record lies
+     * @param withPlaces whether to look where each was taken
      */
-    public PhotoFolder(Path folder) throws IOException {
+    public PhotoFolder(Path folder, boolean withPlaces) throws IOException {
         this.folder = folder.toRealPath();
+        this.withPlaces = withPlaces;
     }
 
     /** The picture in a file that somebody named, wherever it lies. */
@@ -33,7 +36,7 @@ public final class PhotoFolder {
         Path parent = real.getParent();
         return parent == null
                 ? new Photo.Missing("is no file", Optional.empty())
-                : new PhotoFolder(parent).read(String.valueOf(real.getFileName()));
+                : new PhotoFolder(parent, false).read(String.valueOf(real.getFileName()));
     }
 
     /** The picture in the file of that name, or why there is none. */
@@ -46,7 +49,8 @@ public final class PhotoFolder {
         }
         String sha256 = sha256(bytes);
         try {
-            return Picture.of(bytes).print(sha256);
+            Photo.Print print = Picture.of(bytes).print(sha256);
+            return withPlaces ? print.at(Optional.of(Whereabouts.of(bytes).orElse(""))) : print;
         } catch (Unreadable e) {
             return new Photo.Missing(String.valueOf(e.getMessage()), Optional.of(sha256));
         }

@@ -20,6 +20,8 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +89,64 @@ class PhotoFolderTest {
     }
 
     @Test
+    void whereItWasTakenIsReadOnlyIfAskedFor() throws Exception {
+        byte[] jpeg = jpeg(corners(64, 32));
+        // 41 degrees 17 minutes 11.4 seconds are 41.286500; 174 and 46 and 34.2 are 174.776167.
+        byte[] file = located(jpeg, 'S', new int[] {41, 17, 114}, 'E', new int[] {174, 46, 342});
+        Files.write(job().resolve("g.jpg"), file);
+        Files.write(job().resolve("n.jpg"), jpeg);
+        assertEquals(
+                Optional.of("41.28650° S, 174.77617° E"),
+                ((Photo.Print) new PhotoFolder(job(), true).read("g.jpg")).place());
+        assertEquals(
+                Optional.of(""),
+                ((Photo.Print) new PhotoFolder(job(), true).read("n.jpg")).place());
+        assertEquals(
+                Optional.empty(),
+                ((Photo.Print) new PhotoFolder(job(), false).read("g.jpg")).place());
+    }
+
+    @Test
+    void aPlaceThatCannotBeIsNone() throws Exception {
+        byte[] jpeg = jpeg(corners(64, 32));
+        int[] here = {41, 17, 114};
+        assertEquals(Optional.empty(), Whereabouts.of(located(jpeg, 'X', here, 'E', here)));
+        assertEquals(
+                Optional.empty(),
+                Whereabouts.of(located(jpeg, 'S', new int[] {91, 0, 0}, 'E', here)));
+        byte[] whole = located(jpeg, 'S', here, 'E', here);
+        for (int cut = 0; cut < 140; cut++) {
+            byte[] broken = Arrays.copyOf(whole, cut);
+            assertEquals(Optional.empty(), Whereabouts.of(broken), "cut at " + cut);
+        }
+    }
+
+    /** Degrees, minutes and tenths of seconds, in a directory of their own. */
+    private static byte[] located(byte[] jpeg, char ns, int[] north, char ew, int[] east) {
+        ByteBuffer segment = ByteBuffer.allocate(2 + 2 + 6 + 8 + 18 + 54 + 48);
+        segment.putShort((short) 0xFFE1).putShort((short) (segment.capacity() - 2));
+        segment.put("Exif\0\0MM".getBytes(StandardCharsets.US_ASCII));
+        segment.putShort((short) 42).putInt(8);
+        segment.putShort((short) 1);
+        segment.putShort((short) 0x8825).putShort((short) 4).putInt(1).putInt(26).putInt(0);
+        segment.putShort((short) 4);
+        segment.putShort((short) 1).putShort((short) 2).putInt(2).putInt(ns << 24);
+        segment.putShort((short) 2).putShort((short) 5).putInt(3).putInt(80);
+        segment.putShort((short) 3).putShort((short) 2).putInt(2).putInt(ew << 24);
+        segment.putShort((short) 4).putShort((short) 5).putInt(3).putInt(104);
+        segment.putInt(0);
+        for (int[] angle : List.of(north, east)) {
+            segment.putInt(angle[0]).putInt(1).putInt(angle[1]).putInt(1);
+            segment.putInt(angle[2]).putInt(10);
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(jpeg, 0, 2);
+        out.writeBytes(segment.array());
+        out.write(jpeg, 2, jpeg.length - 2);
+        return out.toByteArray();
+    }
+
+    @Test
     void theHashIsThatOfTheFileAsItLiesThere() throws Exception {
         byte[] file = exif(jpeg(corners(64, 32)), 1, true);
         assertEquals(
@@ -134,7 +194,9 @@ class PhotoFolderTest {
     void aFileInAFolderBelowIsRead() throws Exception {
         Files.createDirectories(job().resolve("photos"));
         Files.write(job().resolve("photos/p.jpg"), jpeg(corners(64, 32)));
-        assertTrue(new PhotoFolder(job()).read("photos/../photos/p.jpg") instanceof Photo.Print);
+        assertTrue(
+                new PhotoFolder(job(), false).read("photos/../photos/p.jpg")
+                        instanceof Photo.Print);
     }
 
     @Test
@@ -177,11 +239,11 @@ class PhotoFolderTest {
 
     private Photo.Print print(String name, byte[] file) throws IOException {
         Files.write(job().resolve(name), file);
-        return (Photo.Print) new PhotoFolder(job()).read(name);
+        return (Photo.Print) new PhotoFolder(job(), false).read(name);
     }
 
     private String missing(String name) throws IOException {
-        return ((Photo.Missing) new PhotoFolder(job()).read(name)).why();
+        return ((Photo.Missing) new PhotoFolder(job(), false).read(name)).why();
     }
 
     private static BufferedImage corners(int width, int height) {
