@@ -60,7 +60,8 @@ final class OnWord {
                                 + how.by().map(this::named).orElse("nobody who is named")
                                 + " for an approval, and not on that of whoever approves: "
                                 + what(known));
-            } else if (how.how().equals(TOLD)) {
+            } else if (how.how().equals(TOLD)
+                    && known.kind().type() != Facts.ApprovalReference.class) {
                 String speaker = how.by().map(this::named).orElse("somebody who is not named");
                 bySpeaker.computeIfAbsent(speaker, none -> new LinkedHashSet<>()).add(what(known));
             }
