@@ -8,6 +8,9 @@ import java.util.List;
 
 /** What the job was held against, in words. */
 final class RulesHeld {
+    /** It has no clauses; what stands in their place says what is common. */
+    private static final String NO_DOCUMENT = "common practice";
+
     private static final int LONGEST_CLAUSE = 40;
 
     private RulesHeld() {}
@@ -46,12 +49,16 @@ final class RulesHeld {
 
     /** The same for a narrow column: without what the rule set says of the clause. */
     static String clause(Findings.RulesUsed rules, Finding.Source source) {
-        String clause = source.clause().split(";", 2)[0].strip();
+        String called = called(rules, source);
+        if (called.equals(NO_DOCUMENT)) {
+            return called;
+        }
+        String clause = source.clause().split(";|, which|, for the", 2)[0].strip();
         if (clause.length() > LONGEST_CLAUSE) {
             String first = clause.split("[,:]", 2)[0].strip();
             clause = first.length() > LONGEST_CLAUSE ? "" : first;
         }
-        return (called(rules, source) + " " + clause).strip();
+        return (called + " " + clause).strip();
     }
 
     private static String called(Findings.RulesUsed rules, Finding.Source source) {

@@ -6,6 +6,7 @@ import eavesproof.findings.Findings;
 import eavesproof.findings.InWords;
 import eavesproof.judge.Verdict;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -88,8 +89,11 @@ final class Verdicts {
 
     List<Report.Open> open() {
         Map<Verdict, List<Report.Action>> byVerdict = new LinkedHashMap<>();
+        Map<String, Integer> remedies = new HashMap<>();
         for (Listed.Entry entry : listed.entries()) {
-            byVerdict.computeIfAbsent(entry.verdict(), v -> new ArrayList<>()).add(action(entry));
+            byVerdict
+                    .computeIfAbsent(entry.verdict(), v -> new ArrayList<>())
+                    .add(action(entry, remedies));
         }
         return byVerdict.entrySet().stream()
                 .map(
@@ -101,7 +105,10 @@ final class Verdicts {
                 .toList();
     }
 
-    private Report.Action action(Listed.Entry entry) {
+    /**
+     * @param remedies under which number each was said first, so that it is said once
+     */
+    private Report.Action action(Listed.Entry entry, Map<String, Integer> remedies) {
         List<Finding> all =
                 entry.requirements().stream().flatMap(h -> h.findings().stream()).toList();
         Set<String> because = new LinkedHashSet<>(all.get(0).because());
@@ -116,8 +123,13 @@ final class Verdicts {
                 "" + entry.number(),
                 entry.requirements().size() > 1,
                 because.stream().map(Verdicts::sentence).toList(),
-                remedy.stream().map(Verdicts::sentence).toList(),
+                remedy.stream().map(one -> again(one, entry.number(), remedies)).toList(),
                 entry.requirements().stream().map(held -> need(held, said)).toList());
+    }
+
+    private static String again(String remedy, int number, Map<String, Integer> remedies) {
+        Integer first = remedies.putIfAbsent(remedy, number);
+        return first == null ? sentence(remedy) : "The same change as for " + first + ".";
     }
 
     private Report.Need need(Digest.Held held, Set<String> saidAlready) {
