@@ -35,6 +35,7 @@ final class CrossChecks {
         }
         job.items("runs").forEach(run -> checks.outletsHaveTheirOwnIds(run, job.items("way")));
         RunChecks.check(job, problems);
+        OverlapChecks.check(job, problems);
         InstrumentChecks.check(job, problems);
         WayChecks.check(job, problems);
     }

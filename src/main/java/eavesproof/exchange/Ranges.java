@@ -38,7 +38,14 @@ final class Ranges {
     // fixings and pipes
 
     static final Amount SCREW_MM = Amount.atLeast(1, 30).as("a diameter in millimetres");
-    static final Amount BITE_MM = Amount.atLeast(0, 500).as("a depth in timber in millimetres");
+
+    /** No screw of a gutter goes deeper than a fascia and the rafter behind it. */
+    static final Amount BITE_MM = Amount.atLeast(0, 150).as("a depth in timber in millimetres");
+
+    /** Of a gutter in a joint or an outlet: no such fitting is longer. */
+    static final Amount ROOM_MM =
+            Amount.atLeast(0, 300).as("room to move in a fitting in millimetres");
+
     static final Amount BODY_MM =
             Amount.atLeast(20, 2000).as("the length of a fitting in millimetres");
     static final Amount PIPE_MM =

@@ -102,8 +102,8 @@ final class RunShape {
                     key("lap_mm", Ranges.DISTANCE_MM),
                     key("lap_with_flow", YES_NO)
                             .says("whether the upper length lies inside the lower one"),
-                    key("gap_mm", Ranges.DISTANCE_MM).says("room left when it was fitted"),
-                    key("insertion_mm", Ranges.DISTANCE_MM),
+                    key("gap_mm", Ranges.ROOM_MM).says("room left when it was fitted"),
+                    key("insertion_mm", Ranges.ROOM_MM),
                     key("screwed_to_fascia", YES_NO).says("if so it supports the gutter too"),
                     FIXED);
 

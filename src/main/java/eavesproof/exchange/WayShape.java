@@ -44,7 +44,7 @@ final class WayShape {
                     said("cemented_to_gutter", "yes-or-no", YES_NO),
                     said("set_for_temperature", "yes-or-no", YES_NO)
                             .says("set for the temperature of the gutter on the day"),
-                    key("gap_mm", Ranges.DISTANCE_MM)
+                    key("gap_mm", Ranges.ROOM_MM)
                             .says("room left in a sliding outlet when it was set"),
                     key("screwed_to_fascia", YES_NO),
                     RunShape.FIXED,

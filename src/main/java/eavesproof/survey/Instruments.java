@@ -5,7 +5,6 @@ import eavesproof.job.Job;
 import eavesproof.job.Words;
 import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
-import eavesproof.quantity.Unit;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -15,8 +14,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A stated greatest error a is a rectangular distribution of half-width a: u = a/√3 (JCGM
  * 100:2008 4.3.7). A smallest step d that can be read adds u = d/√12 (F.2.2.1), as a source of its
- * own; where it is not recorded, the coarsest in common use is taken. Where nobody stated an
- * accuracy, or of what kind the instrument is, the uncertainty is unstated, never zero.
+ * own. Where nobody stated an accuracy, a smallest step, or of what kind the instrument is, the
+ * uncertainty is unstated, never zero: a usual step would be kinder than a coarser one that
+ * somebody had recorded.
  */
 final class Instruments {
     private static final double SQRT_3 = StrictMath.sqrt(3);
@@ -38,23 +38,6 @@ final class Instruments {
                     "I", new TapeClass(0.1, 0.1, 0.1),
                     "II", new TapeClass(0.3, 0.2, 0.2),
                     "III", new TapeClass(0.6, 0.4, 0.3));
-
-    /**
-     * The smallest step, mm, of an instrument of which nobody recorded it, by its kind: the
-     * coarsest in common use (from memory). A staff is divided by 10 mm and read to a half of that;
-     * the line of a laser or level falls on a rule; water creeps up its tube, and a string has its
-     * thickness.
-     */
-    private static final Map<String, Double> STEPS_MM =
-            Map.of(
-                    "tape", 1.0,
-                    "staff", 5.0,
-                    "rule", 1.0,
-                    "laser", 1.0,
-                    "optical level", 1.0,
-                    "water level", 2.0,
-                    "string", 2.0,
-                    "bar level", 2.0);
 
     private static final String WATER_LEVEL = "water level";
     private static final String STRING = "string";
@@ -88,9 +71,12 @@ final class Instruments {
             return Uncertain.unstated(mm, ((Found.Missing<Instrument>) found).why());
         }
         Instrument instrument = known.value();
-        Double step = step(instrument);
-        if (step == null) {
+        Double step = instrument.resolutionMm();
+        if (instrument.kind() == null) {
             return Uncertain.unstated(mm, noKind(instrument));
+        } else if (step == null) {
+            return Uncertain.unstated(
+                    mm, "the smallest step of " + instrument.id() + " is not recorded");
         }
         double halfWidth = halfWidthMm(instrument, Math.abs(mm));
         if (halfWidth < 0) {
@@ -103,14 +89,6 @@ final class Instruments {
 
     private static String noKind(Instrument instrument) {
         return "what kind of instrument " + instrument.id() + " is is not recorded";
-    }
-
-    /** What can be read at best; null where nobody can tell, for want of its kind. */
-    private static @Nullable Double step(Instrument instrument) {
-        Double usual = instrument.kind() == null ? null : STEPS_MM.get(instrument.kind());
-        return usual == null || instrument.resolutionMm() == null
-                ? usual
-                : instrument.resolutionMm();
     }
 
     /**
@@ -130,7 +108,7 @@ final class Instruments {
         if (!(found instanceof Found.Value<Instrument> known)) {
             return Uncertain.unstated(0, ((Found.Missing<Instrument>) found).why());
         }
-        if (step(known.value()) == null) {
+        if (known.value().kind() == null) {
             return Uncertain.unstated(0, noKind(known.value()));
         }
         Double perM = known.value().accuracyMmPerM();
@@ -165,15 +143,7 @@ final class Instruments {
     /** For workings: what the thing was measured with. */
     String named(@Nullable String with) {
         String id = with == null ? byDefault : with;
-        return id == null ? "as recorded" : "measured with " + id + taken(byId.get(id));
-    }
-
-    private static String taken(@Nullable Instrument instrument) {
-        if (instrument == null || instrument.resolutionMm() != null) {
-            return "";
-        }
-        Double step = step(instrument);
-        return step == null ? "" : ", its smallest step taken as " + Answers.text(step, Unit.MM);
+        return id == null ? "as recorded" : "measured with " + id;
     }
 
     private Found<Instrument> instrument(@Nullable String with, String thing) {

@@ -45,7 +45,8 @@ final class Ponds {
                         .findFirst()
                         .or(() -> ran.isPresent() ? Optional.empty() : notWhole(read, profiles));
         if (doubt.isPresent()) {
-            gap(read, doubt.get() + dip.map(Ponds::foundAllTheSame).orElse(""));
+            String besides = only ? tests.notBelieved().map(it -> "; " + it).orElse("") : "";
+            gap(read, doubt.get() + dip.map(Ponds::foundAllTheSame).orElse("") + besides);
         } else {
             known(read, profiles, dip, stood);
         }

@@ -3,7 +3,9 @@ package eavesproof.survey;
 import eavesproof.job.Job;
 import eavesproof.job.Job.Stood;
 import eavesproof.job.Job.WaterTest;
+import eavesproof.quantity.Decimals;
 import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
 import eavesproof.survey.Trough.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +21,12 @@ final class WaterTests {
      * let pass. With less than that a hollow may have stayed dry.
      */
     private static final double LITRES_PER_M = 2;
+
+    /**
+     * Our choice: a hose lets out no more in a minute. A garden hose gives 10 to 30 L (from
+     * memory); what is recorded as faster was no hose, or no such test.
+     */
+    private static final double HOSE_L_PER_MIN = 60;
 
     private static final double MM_PER_M = 1000;
 
@@ -70,7 +78,8 @@ final class WaterTests {
 
     /**
      * The test that shows what stands in a reach without any reading: one with a hose at the high
-     * end, of a run that has no other reach, with water enough, that was seen to come out.
+     * end, of a run that has no other reach, with water enough for as long as a hose needs for it,
+     * that was seen to come out.
      */
     Optional<String> ranThrough() {
         Found<Uncertain> length =
@@ -87,7 +96,35 @@ final class WaterTests {
 
     private static boolean filled(WaterTest test, double lengthMm) {
         Double litres = test.litres();
-        return litres != null && litres >= LITRES_PER_M * lengthMm / MM_PER_M;
+        return litres != null
+                && litres >= LITRES_PER_M * lengthMm / MM_PER_M
+                && believed(test, litres);
+    }
+
+    private static boolean believed(WaterTest test, double litres) {
+        Double minutes = test.minutes();
+        return minutes != null && litres <= HOSE_L_PER_MIN * minutes;
+    }
+
+    /** Why a test with a hose shows nothing, where that is how long it ran. */
+    Optional<String> notBelieved() {
+        for (WaterTest test : tests) {
+            Double litres = test.litres();
+            Double minutes = test.minutes();
+            boolean hose = FROM_THE_HIGH_END.equals(test.kind());
+            if (hose && minutes == null) {
+                return Optional.of("how long the water of " + text(test) + " ran is not recorded");
+            } else if (hose && minutes != null && litres != null && !believed(test, litres)) {
+                return Optional.of(
+                        Decimals.with(litres, Unit.LITRE)
+                                + " within "
+                                + Decimals.plain(minutes, 2)
+                                + " min in "
+                                + text(test)
+                                + " is more than a hose lets out");
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether somebody saw the water come out of the gutter, at the outlet or farther down. */

@@ -64,6 +64,14 @@ class CrossChecksTest {
             way      | {"id": "o", "kind": "outlet", "to": "d", "below_datum_mm": 500}, {"id": "d", "kind": "downpipe", "below_datum_mm": 400} | /way/1/below_datum_mm
             way      | {"id": "b", "kind": "branch", "to": "d", "below_datum_mm": 500, "drop_mm": 60}, {"id": "d", "kind": "downpipe", "below_datum_mm": 700} | /way/1/below_datum_mm
             way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 0, "below_datum_mm": 500}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 5000, "below_datum_mm": 1100} | /way/1/below_datum_mm
+            straight | "brackets": [{"id": "b", "station_mm": 507}, {"id": "c", "station_mm": 500}]   | /runs/0/straights/0/brackets/0/station_mm
+            straight | "brackets": [{"id": "b", "station_mm": 500}], "fittings": [{"id": "f", "station_mm": 500, "carries_gutter": "yes"}] | /runs/0/straights/0/fittings/0/station_mm
+            straight | "brackets": [{"id": "b", "bite_mm": 500}]                           | /runs/0/straights/0/brackets/0/bite_mm
+            straight | "joints": [{"id": "j", "station_mm": 900}, {"id": "k", "station_mm": 919}]     | /runs/0/straights/0/joints/1/station_mm
+            straight | "joints": [{"id": "j", "gap_mm": 2000}]                             | /runs/0/straights/0/joints/0/gap_mm
+            straight | "joints": [{"id": "j", "insertion_mm": 2000}]                       | /runs/0/straights/0/joints/0/insertion_mm
+            way      | {"id": "o", "kind": "outlet", "gap_mm": 2000}                       | /way/0/gap_mm
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 500, "body_mm": 120}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 600, "body_mm": 120} | /way/1/station_mm
             job      | "catchments": [{"id": "c", "run": "a", "plan_area_m2": 0.3}]        | /catchments/0/plan_area_m2
             job      | "dates": {"work_began": "2026-03-11", "work_ended": "2026-03-10"}   | /dates/work_began
             """)
@@ -88,6 +96,11 @@ class CrossChecksTest {
             straight | "measured_with": "laser"
             way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 5000}
             way      | {"id": "o", "kind": "outlet", "station_mm": 9000}
+            straight | "brackets": [{"id": "b", "station_mm": 520}, {"id": "c", "station_mm": 500}]
+            straight | "brackets": [{"id": "b", "station_mm": 500}], "fittings": [{"id": "f", "station_mm": 500, "carries_gutter": "no"}]
+            straight | "joints": [{"id": "j", "station_mm": 900}, {"id": "k", "station_mm": 920}], "brackets": [{"id": "b", "station_mm": 900}]
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 500, "body_mm": 120}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 610, "body_mm": 120}
+            way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 500}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 510, "body_mm": 120}
             way      | {"id": "d", "kind": "downpipe", "to": "e"}, {"id": "e", "kind": "drain"}
             straight | "left_end": {"kind": "open"}, "right_end": {"kind": "stop end"}
             straight | "readings": [{"station_mm": 0, "surface": "sole", "set_up": "s1", "below_mm": 404}, {"station_mm": 1000, "surface": "sole", "set_up": "s1", "below_mm": 412}]
@@ -99,6 +112,30 @@ class CrossChecksTest {
             """)
     void whatMayBeTrueIsTaken(String at, String json) {
         assertDoesNotThrow(() -> JobFileTest.read(record(at, json)));
+    }
+
+    private static final String WITH_AN_OUTLET =
+            """
+            {"id": "j",
+             "runs": [{"id": "a", "straights": [
+               {"id": "a1", "joints": [{"id": "k", "station_mm": %s}]}]}],
+             "way": [{"id": "o", "kind": "outlet", "on": "a1", "station_mm": 500, "body_mm": 160}]}
+            """;
+
+    /** The fitting goes from 420 to 580; 10 mm more or less may be the tape. */
+    @ParameterizedTest
+    @ValueSource(strings = {"431", "500", "569"})
+    void aJointInsideAnOutletIsRefused(String station) {
+        List<RecordProblem> problems = JobFileTest.problems(WITH_AN_OUTLET.formatted(station));
+        assertEquals(
+                List.of("/runs/0/straights/0/joints/0/station_mm"),
+                problems.stream().map(RecordProblem::pointer).toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"430", "570", "2000"})
+    void aJointBesideAnOutletIsTaken(String station) {
+        assertDoesNotThrow(() -> JobFileTest.read(WITH_AN_OUTLET.formatted(station)));
     }
 
     private static final String TWO_STRAIGHTS =

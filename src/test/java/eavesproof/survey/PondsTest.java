@@ -396,8 +396,35 @@ class PondsTest {
         assertEquals(0, depth());
     }
 
+    /** A hose lets out no more than 60 L a minute: 15 L take a quarter of one. */
+    @Test
+    void moreThanAHoseLetsOutShowsNothing() {
+        sixMetres(100).a1.reading(5900, 106);
+        job.tests = new ArrayList<>(List.of(hose(15.0, 0.1, "o1")));
+        assertEquals(1, gaps().size());
+        assertTrue(
+                gaps().get(0)
+                        .endsWith("; 15 L within 0.1 min in test t1 is more than a hose lets out"),
+                gaps().get(0));
+        job.tests = new ArrayList<>(List.of(hose(15.0, 0.25, "o1")));
+        assertEquals(0, depth());
+    }
+
+    @Test
+    void aHoseOfWhichNobodySaysHowLongItRanShowsNothing() {
+        sixMetres(100).a1.reading(5900, 106);
+        job.tests = new ArrayList<>(List.of(hose(15.0, null, "o1")));
+        assertTrue(
+                gaps().get(0).endsWith("; how long the water of test t1 ran is not recorded"),
+                gaps().get(0));
+    }
+
     private static Job.WaterTest hose(Double litres, String seenAt) {
-        return new Job.WaterTest("t1", HOSE, "a", litres, 5.0, null, "no", seenAt, List.of());
+        return hose(litres, 5.0, seenAt);
+    }
+
+    private static Job.WaterTest hose(Double litres, Double minutes, String seenAt) {
+        return new Job.WaterTest("t1", HOSE, "a", litres, minutes, null, "no", seenAt, List.of());
     }
 
     @Test
