@@ -176,6 +176,7 @@ public final class Key {
                 null,
                 null,
                 null,
+                null,
                 80.0,
                 null,
                 null,

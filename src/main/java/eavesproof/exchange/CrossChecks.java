@@ -27,6 +27,7 @@ final class CrossChecks {
         straights.forEach(checks::onStraight);
         job.items("way").forEach(part -> checks.within(part, "station_mm", part.text("on")));
         job.items("way").forEach(checks::fixing);
+        job.items("way").forEach(checks::insertion);
         job.items("catchments").forEach(checks::catchment);
         job.items("tests").forEach(test -> test.items("stood").forEach(checks::part));
         Found dates = job.at("dates");
@@ -64,6 +65,10 @@ final class CrossChecks {
         if (fascia != null) {
             upwards(fascia, "begins_mm", "ends_mm");
         }
+    }
+
+    private void insertion(Found outlet) {
+        atMost(outlet, "insertion_mm", outlet.number("body_mm"), "body_mm");
     }
 
     private void fixing(Found thing) {

@@ -46,6 +46,8 @@ final class WayShape {
                             .says("set for the temperature of the gutter on the day"),
                     key("gap_mm", Ranges.ROOM_MM)
                             .says("room left in a sliding outlet when it was set"),
+                    key("insertion_mm", Ranges.ROOM_MM)
+                            .says("how deep the gutter then sat in it, where it sits least"),
                     key("screwed_to_fascia", YES_NO),
                     RunShape.FIXED,
                     SIZE,

@@ -38,6 +38,7 @@ public sealed interface WayPart {
      * @param cementedToGutter yes, no or unknown
      * @param setForTemperature yes if it was set for the gutter's temperature on the day
      * @param gapMm room left in a sliding outlet for the gutter to grow into, when it was set
+     * @param insertionMm how deep the gutter sat in a sliding outlet then, where it sits least
      * @param fixing to the fascia
      * @param spout yes if the water falls from it freely, without any pipe
      */
@@ -52,6 +53,7 @@ public sealed interface WayPart {
             Said<String> cementedToGutter,
             Said<String> setForTemperature,
             @Nullable Double gapMm,
+            @Nullable Double insertionMm,
             @Nullable String screwedToFascia,
             Run.@Nullable Fixing fixing,
             @Nullable Double sizeMm,

@@ -29,6 +29,8 @@ final class WayWords {
                     with("size", o.sizeMm()),
                     with("length of its fitting", o.bodyMm()),
                     o.hold(),
+                    with("gap", o.gapMm()),
+                    with("inserted", o.insertionMm()),
                     o.edge() == null ? null : o.edge() + " edge",
                     with("sump", o.sumpDepthMm()),
                     o.strainer() == null ? null : "strainer: " + o.strainer(),

@@ -24,23 +24,25 @@ final class FallProposals {
 
     /** Too little fall from end to end: raise the high end, and take out what hollow is left. */
     static List<Proposal> reach(Case here, List<Ruling> group) {
-        return of(here, group.get(0), false);
+        return Crooked.told(here, group.get(0), of(here, group.get(0), false));
     }
 
     /** A hollow: take it out, and raise the high end too where there is too little fall. */
     static List<Proposal> pond(Case here, List<Ruling> group) {
-        return of(here, group.get(0), true);
+        return Crooked.told(here, group.get(0), of(here, group.get(0), true));
     }
 
     /** A sole that hangs between two good ends. */
     static List<Proposal> sag(Case here, List<Ruling> group) {
         Ruling ruling = group.get(0);
-        return here
-                .number(Facts.ReachLength.class, ruling.subject().place().keys())
-                .map(mm -> lie(here.job(), ruling, mm))
-                .flatMap(lie -> filled(here.job(), ruling, lie))
-                .stream()
-                .toList();
+        List<Proposal> filled =
+                here
+                        .number(Facts.ReachLength.class, ruling.subject().place().keys())
+                        .map(mm -> lie(here.job(), ruling, mm))
+                        .flatMap(lie -> filled(here.job(), ruling, lie))
+                        .stream()
+                        .toList();
+        return Crooked.told(here, ruling, filled);
     }
 
     private static List<Proposal> of(Case here, Ruling ruling, boolean hollow) {

@@ -33,7 +33,7 @@ final class Proposals {
             return LoadProposals.of(here, group);
         } else if (kind == Facts.JointGapLeft.class || kind == Facts.JointInsertionLeft.class) {
             return RoomProposals.joint(here, group);
-        } else if (kind == Facts.OutletGapLeft.class) {
+        } else if (kind == Facts.OutletGapLeft.class || kind == Facts.OutletInsertionLeft.class) {
             return RoomProposals.outlet(here, group);
         } else if (kind == Facts.EndGapLeft.class) {
             return RoomProposals.end(here, group);

@@ -134,27 +134,50 @@ final class RoomProposals {
                 : "set joint " + joint.id() + " " + to;
     }
 
-    /** A sliding outlet that is too closed. */
+    /** A sliding outlet that is too closed or too open. */
     static List<Proposal> outlet(Case here, List<Ruling> group) {
         Ruling first = group.get(0);
+        String run = Case.run(first);
         String id = Case.key(first, "outlet");
-        return gapOf(here, Case.run(first), id).stream()
-                .map(
-                        gap ->
-                                new Proposal(
-                                        "set outlet "
-                                                + id
-                                                + " to a gap of "
-                                                + Grid.mm(gap)
-                                                + at(here, Case.run(first)),
-                                        Edits.way(
-                                                here.job(),
-                                                id,
-                                                it ->
-                                                        it instanceof Outlet outlet
-                                                                ? Edits.with(outlet, "gapMm", gap)
-                                                                : it)))
-                .toList();
+        Outlet outlet = Parts.outlet(here.job(), id).orElse(null);
+        Double gap = outlet == null ? null : outlet.gapMm();
+        Double needed = gapOf(here, run, id).orElse(null);
+        if (outlet == null || gap == null || needed == null) {
+            return List.of();
+        }
+        Double sits = outlet.insertionMm();
+        Map<String, String> keys = Map.of("run", run, "outlet", id);
+        Double deep = here.number(Facts.OutletInsertionLeft.class, keys).orElse(null);
+        if (sits == null || deep == null) {
+            Outlet open = Edits.with(outlet, "gapMm", needed);
+            String words = "set outlet " + id + " to a gap of " + Grid.mm(needed);
+            return List.of(set(here, run, words, open));
+        }
+        double least = Math.max(0, here.limits(Facts.OutletInsertionLeft.class, keys).atLeast());
+        double deepEnough = StrictMath.ceil(sits - deep + least);
+        double takes = Math.max(gap + sits, needed + deepEnough);
+        double opened = gap < needed || takes > gap + sits ? needed : takes - deepEnough;
+        Outlet open =
+                Edits.with(Edits.with(outlet, "gapMm", opened), "insertionMm", takes - opened);
+        String words =
+                (takes > gap + sits
+                                ? "replace outlet "
+                                        + id
+                                        + " with one that takes up "
+                                        + Grid.mm(takes)
+                                        + ", and set it"
+                                : "set outlet " + id)
+                        + " to a gap of "
+                        + Grid.mm(opened)
+                        + ", so that the gutter sits "
+                        + Grid.mm(takes - opened)
+                        + " deep";
+        return List.of(set(here, run, words, open));
+    }
+
+    private static Proposal set(Case here, String run, String words, Outlet outlet) {
+        return new Proposal(
+                words + at(here, run), Edits.way(here.job(), outlet.id(), it -> outlet));
     }
 
     /** The gap that a sliding outlet needs at the temperature at which it was set, whole mm. */

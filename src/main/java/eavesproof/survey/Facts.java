@@ -98,6 +98,8 @@ public final class Facts {
 
     public record SoleSag(String run, String outlet, String side, double sagMm) implements Fact {}
 
+    public record FasciaSag(String run, String straight, double sagMm) implements Fact {}
+
     public record ReachRoof(String run, String outlet, String side, double planM2)
             implements Fact {}
 
@@ -117,6 +119,8 @@ public final class Facts {
     public record JointInsertionLeft(String run, String joint, double leftMm) implements Fact {}
 
     public record OutletGapLeft(String run, String outlet, double leftMm) implements Fact {}
+
+    public record OutletInsertionLeft(String run, String outlet, double leftMm) implements Fact {}
 
     public record EndGapLeft(String run, String gutterEnd, double leftMm) implements Fact {}
 

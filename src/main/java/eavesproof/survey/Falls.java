@@ -103,15 +103,20 @@ final class Falls {
     private Uncertain known(Reach reach, Pair pair, Uncertain drop, Uncertain distance) {
         Uncertain fall = drop.over(distance).times(1000);
         String run = trough.id();
+        List<Working> workings = new ArrayList<>();
+        workings.add(reading("high end", pair.high()));
+        workings.add(reading("outlet end", pair.low()));
+        if (!pair.high().setUp().equals(pair.low().setUp())) {
+            levels.closing(pair.high()).ifPresent(workings::add);
+        }
+        workings.add(Answers.working("drop", drop, Unit.MM, from(pair, drop)));
+        workings.add(Answers.working("distance", distance, Unit.MM, "between the readings"));
+        workings.add(Answers.working("fall", fall, Unit.MM_PER_M, "drop / distance"));
         reach.shownOn(trough, answers)
                 .known(
                         new Facts.ReachFall(run, reach.outlet().id(), reach.side(), fall.value()),
                         fall,
-                        reading("high end", pair.high()),
-                        reading("outlet end", pair.low()),
-                        Answers.working("drop", drop, Unit.MM, from(pair, drop)),
-                        Answers.working("distance", distance, Unit.MM, "between the readings"),
-                        Answers.working("fall", fall, Unit.MM_PER_M, "drop / distance"));
+                        workings.toArray(Working[]::new));
         return fall;
     }
 

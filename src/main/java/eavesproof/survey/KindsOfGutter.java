@@ -151,6 +151,10 @@ final class KindsOfGutter {
                             Unit.MM,
                             "how far the sole of a reach hangs below the line from its one end to the other"),
                     number(
+                            Facts.FasciaSag.class,
+                            Unit.MM,
+                            "how far the edge of the fascia hangs below the line between its two outermost readings, where it departs from it most; negative where it stands above"),
+                    number(
                             Facts.ReachRoof.class,
                             Unit.M2,
                             "the roof that drains to a reach, as the rule set counts it"),
@@ -182,6 +186,10 @@ final class KindsOfGutter {
                             Facts.OutletGapLeft.class,
                             Unit.MM,
                             "what is left of the gap in a sliding outlet when it is warmest; negative where it closes"),
+                    number(
+                            Facts.OutletInsertionLeft.class,
+                            Unit.MM,
+                            "how far the gutter sits in a sliding outlet when it is coldest; negative where it slips out"),
                     number(
                             Facts.EndGapLeft.class,
                             Unit.MM,

@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
  * 100:2008 5.2.4).
  *
  * <p>Readings that cannot be used are kept as lost: of those that do not say where, of what or from
- * which set-up they were taken; of a sole that was not clean; and of repeats that contradict each
- * other.
+ * which set-up they were taken; of a sole that was not clean; of repeats that contradict each
+ * other; and of set-ups whose ties do.
  */
 final class Levels {
     /**
@@ -89,6 +89,11 @@ final class Levels {
     /** Below the datum that all levels of joined set-ups share. */
     Uncertain belowDatum(Level level) {
         return datumsAt(level.spot().straight()).toRoot(level.setUp(), level.below());
+    }
+
+    /** How well the ties of its set-up close, where they go round. */
+    Optional<Working> closing(Level level) {
+        return datumsAt(level.spot().straight()).closing(level.setUp());
     }
 
     /** How much lower the second is than the first; both of one set-up, or of joined ones. */
@@ -211,7 +216,10 @@ final class Levels {
                 (key, reads) -> {
                     List<Uncertain> own = reads.stream().map(Read::own).toList();
                     Repeats pool = pools.get(key.setUp());
-                    if (pool != null && Repeats.contradiction(own).isEmpty()) {
+                    Optional<String> open = datumsAt(key.at().straight()).unclosed(key.setUp());
+                    if (open.isPresent()) {
+                        lose(key.at().straight(), key.at().stationMm(), key.surface(), open.get());
+                    } else if (pool != null && Repeats.contradiction(own).isEmpty()) {
                         put(key, pool.mean(own).plus(reads.get(0).line()));
                     }
                 });

@@ -21,7 +21,7 @@ final class Repeats {
      * uncertainties of their difference; two readings within their greatest errors of the truth do
      * not come that far apart.
      */
-    private static final double CONTRADICTION = 3;
+    static final double CONTRADICTION = 3;
 
     /** t for 95.45 %, by degrees of freedom from 1 (JCGM 100:2008 table G.2, from memory). */
     private static final double[] T = {

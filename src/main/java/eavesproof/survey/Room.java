@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 final class Room {
     private static final List<Class<? extends Facts.Fact>> OF_A_JOINT =
             List.of(Facts.JointGapLeft.class, Facts.JointInsertionLeft.class);
+    private static final List<Class<? extends Facts.Fact>> OF_AN_OUTLET =
+            List.of(Facts.OutletGapLeft.class, Facts.OutletInsertionLeft.class);
 
     private final Trough trough;
     private final Moving moving;
@@ -81,17 +83,24 @@ final class Room {
                     length,
                     read(straight, joint.gapMm(), "gap left in joint " + id),
                     id);
-            cold(here, length, read(straight, joint.insertionMm(), "insertion of joint " + id), id);
+            cold(
+                    here,
+                    Facts.JointInsertionLeft.class,
+                    mm -> new Facts.JointInsertionLeft(trough.id(), id, mm),
+                    length,
+                    read(straight, joint.insertionMm(), "insertion of joint " + id),
+                    id);
         }
     }
 
     private void outlets() {
         Optional<String> doubt = trough.way().doubt();
-        if (doubt.isPresent()) {
-            answers.gap(Facts.OutletGapLeft.class, doubt.get(), trough.id());
-        } else if (trough.outlets().isEmpty()) {
-            String why = "run " + trough.id() + " has no outlet";
-            answers.none(Facts.OutletGapLeft.class, why, trough.id());
+        for (Class<? extends Facts.Fact> type : OF_AN_OUTLET) {
+            if (doubt.isPresent()) {
+                answers.gap(type, doubt.get(), trough.id());
+            } else if (trough.outlets().isEmpty()) {
+                answers.none(type, "run " + trough.id() + " has no outlet", trough.id());
+            }
         }
         for (int i = 0; i < trough.straights().size(); i++) {
             for (Outlet outlet : trough.outletsOn(i)) {
@@ -108,18 +117,27 @@ final class Room {
         if (Words.FIXED.equals(outlet.hold()) || Words.YES.equals(cemented)) {
             String why =
                     "outlet " + id + (Words.YES.equals(cemented) ? " is cemented" : " is fixed");
-            here.none(Facts.OutletGapLeft.class, why, trough.id(), id);
+            OF_AN_OUTLET.forEach(type -> here.none(type, why, trough.id(), id));
         } else if (!Words.SLIDING.equals(outlet.hold()) || !Words.NO.equals(cemented)) {
             String what = Words.SLIDING.equals(outlet.hold()) ? "cemented" : "sliding or fixed";
             String why = "whether outlet " + id + " is " + what + " is not recorded";
-            here.gap(Facts.OutletGapLeft.class, why, trough.id(), id);
+            OF_AN_OUTLET.forEach(type -> here.gap(type, why, trough.id(), id));
         } else {
+            Found<Uncertain> length =
+                    Found.both(moving.fromTheLeft(id), moving.fromTheRight(id), Uncertain::plus);
             heat(
                     here,
                     Facts.OutletGapLeft.class,
                     mm -> new Facts.OutletGapLeft(trough.id(), id, mm),
-                    Found.both(moving.fromTheLeft(id), moving.fromTheRight(id), Uncertain::plus),
+                    length,
                     read(straight, outlet.gapMm(), "gap left in outlet " + id),
+                    id);
+            cold(
+                    here,
+                    Facts.OutletInsertionLeft.class,
+                    mm -> new Facts.OutletInsertionLeft(trough.id(), id, mm),
+                    length,
+                    read(straight, outlet.insertionMm(), "insertion of outlet " + id),
                     id);
         }
     }
@@ -171,14 +189,20 @@ final class Room {
                         why -> here.gap(type, why, trough.id(), id));
     }
 
-    private void cold(Answers here, Found<Uncertain> length, Found<Uncertain> depth, String id) {
+    private void cold(
+            Answers here,
+            Class<? extends Facts.Fact> type,
+            DoubleFunction<Facts.Fact> fact,
+            Found<Uncertain> length,
+            Found<Uncertain> depth,
+            String id) {
         Found.by(() -> new Change(length.need(), depth.need(), expansion.need()))
                 .either(
                         it -> {
                             Uncertain shrinkage = it.of().shrinks(it.length());
                             Uncertain left = it.room().minus(shrinkage);
                             here.known(
-                                    new Facts.JointInsertionLeft(trough.id(), id, left.value()),
+                                    fact.apply(left.value()),
                                     left,
                                     it.lengthWorking(),
                                     it.of().temperature(),
@@ -187,7 +211,7 @@ final class Room {
                                     Answers.working(
                                             "left", left, Unit.MM, "insertion - shrinkage"));
                         },
-                        why -> here.gap(Facts.JointInsertionLeft.class, why, trough.id(), id));
+                        why -> here.gap(type, why, trough.id(), id));
     }
 
     /**

@@ -91,6 +91,7 @@ public final class Surveyor {
         RoofSnow.answer(job, trough, basis, answers);
         Outlets.answer(trough, answers);
         Reaches.answer(trough, WaterTests.of(job, trough), answers);
+        FasciaLine.answer(trough, answers);
         Movement.answer(trough, basis, answers);
         Zones.answer(trough, answers);
         Drips.answer(job, trough, answers);

@@ -63,13 +63,13 @@ class EveryValueLeftOutTest {
     private static WayPart bare() {
         return new WayPart.Outlet(
                 "o9", null, null, null, null, null, null, nothing(), nothing(), null, null, null,
-                null, null, null, null, null);
+                null, null, null, null, null, null);
     }
 
     private static WayPart cemented() {
         return new WayPart.Outlet(
-                "o9", null, null, null, 500.0, 100.0, "sliding", nothing(), nothing(), null, "no",
-                null, 76.0, "tapered", 0.0, "no", null);
+                "o9", null, null, null, 500.0, 100.0, "sliding", nothing(), nothing(), null, null,
+                "no", null, 76.0, "tapered", 0.0, "no", null);
     }
 
     private static Said<String> nothing() {

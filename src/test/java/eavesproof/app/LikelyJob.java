@@ -195,6 +195,7 @@ final class LikelyJob {
                         said(once() ? "yes" : "no"),
                         said(once() ? "no" : "yes"),
                         45.0,
+                        55.0,
                         "no",
                         null,
                         76.0,

@@ -1,12 +1,14 @@
 package eavesproof.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.exchange.JobFile;
 import eavesproof.job.Job;
 import eavesproof.job.Run.KeepClear;
+import eavesproof.job.Run.Reading;
 import eavesproof.job.Run.Straight;
 import eavesproof.job.Said;
 import eavesproof.job.WayPart.Outlet;
@@ -119,8 +121,55 @@ class RemediesOfRoomAndLoadTest {
     void aSlidingOutletTooClosedIsSetOpenAsFarAsTheDayAsks() {
         set(12.0, List.of("way", 0), "gapMm");
         assertEquals(
-                "set outlet o1 to a gap of 21 mm, with the gutter at 18.5 °C",
+                "set outlet o1 to a gap of 21 mm, so that the gutter sits 31 mm deep, with the"
+                        + " gutter at 18.5 °C",
                 change("room to grow at a sliding outlet in PVC-U").words());
+    }
+
+    /** It shrinks by 0.07 x 7.2 x 38.5 = 19.4 mm; what is pushed in is closed. */
+    @Test
+    void aSlidingOutletTooOpenIsPushedTogether() {
+        set(40.0, List.of("way", 0), "gapMm");
+        set(12.0, List.of("way", 0), "insertionMm");
+        assertEquals(
+                "set outlet o1 to a gap of 32 mm, so that the gutter sits 20 mm deep, with the"
+                        + " gutter at 18.5 °C",
+                change("room to shrink at a sliding outlet in PVC-U").words());
+    }
+
+    @Test
+    void aSlidingOutletThatIsTooShallowAltogetherIsReplaced() {
+        set(12.0, List.of("way", 0), "gapMm");
+        set(15.0, List.of("way", 0), "insertionMm");
+        assertEquals(
+                "replace outlet o1 with one that takes up 41 mm, and set it to a gap of 21 mm, so"
+                        + " that the gutter sits 20 mm deep, with the gutter at 18.5 °C",
+                change("room to grow at a sliding outlet in PVC-U").words());
+    }
+
+    private void edges(double middleMm) {
+        List<Reading> edges = List.of(edge(0, 300), edge(3600, 300 + middleMm), edge(7200, 300));
+        job = RecordTree.with(job, RecordTree.and(A1, "fascia", "edgeReadings"), it -> edges);
+    }
+
+    private static Reading edge(double stationMm, double belowMm) {
+        return new Reading(stationMm, null, belowMm, "s1", "rule", null);
+    }
+
+    @Test
+    void aGutterThatFollowsACrookedFasciaIsPackedOut() {
+        set(434.0, A1, "readings", 4, "belowMm");
+        edges(6);
+        String rule = "fall all the way";
+        assertTrue(
+                change(rule)
+                        .words()
+                        .endsWith(
+                                "; the fascia of straight a1 sags by 6 mm: pack the brackets out to"
+                                        + " the line, and do not follow it"),
+                change(rule).words());
+        edges(1);
+        assertFalse(change(rule).words().contains("fascia"), change(rule).words());
     }
 
     private void twelveMetresWithoutABreak() {

@@ -122,6 +122,7 @@ class SamplesTest {
                         "outfall traced",
                         "outlet takes its water",
                         "room to grow at a sliding outlet in PVC-U",
+                        "room to shrink at a sliding outlet in PVC-U",
                         "room to grow at a wall in PVC-U",
                         "sliding outlet set for the day",
                         "sound timber behind a bracket",

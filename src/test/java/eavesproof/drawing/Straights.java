@@ -64,6 +64,7 @@ final class Straights {
                 null,
                 null,
                 null,
+                null,
                 80.0,
                 null,
                 null,

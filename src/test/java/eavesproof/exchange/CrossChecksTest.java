@@ -70,6 +70,7 @@ class CrossChecksTest {
             straight | "joints": [{"id": "j", "station_mm": 900}, {"id": "k", "station_mm": 919}]     | /runs/0/straights/0/joints/1/station_mm
             straight | "joints": [{"id": "j", "gap_mm": 2000}]                             | /runs/0/straights/0/joints/0/gap_mm
             straight | "joints": [{"id": "j", "insertion_mm": 2000}]                       | /runs/0/straights/0/joints/0/insertion_mm
+            way      | {"id": "o", "kind": "outlet", "body_mm": 120, "insertion_mm": 121}  | /way/0/insertion_mm
             way      | {"id": "o", "kind": "outlet", "gap_mm": 2000}                       | /way/0/gap_mm
             way      | {"id": "o", "kind": "outlet", "on": "a1", "station_mm": 500, "body_mm": 120}, {"id": "p", "kind": "outlet", "on": "a1", "station_mm": 600, "body_mm": 120} | /way/1/station_mm
             job      | "catchments": [{"id": "c", "run": "a", "plan_area_m2": 0.3}]        | /catchments/0/plan_area_m2

@@ -143,6 +143,7 @@ final class Verandah {
                                 new Said<>("no", "seen", "the installer", null),
                                 Said.nothing(),
                                 null,
+                                null,
                                 "no",
                                 null,
                                 80.0,

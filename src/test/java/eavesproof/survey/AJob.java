@@ -115,6 +115,7 @@ final class AJob {
                 said(cemented),
                 said("yes"),
                 null,
+                null,
                 "no",
                 null,
                 null,

@@ -193,6 +193,70 @@ class FallsTest {
         assertEquals(1, job.survey().gaps(Facts.ReachFall.class).size());
     }
 
+    /** s2 lies 50 below s1 and s3 80: the last tie must say 30 and says more. */
+    private void roundByThreeSetUps(double misses) {
+        eightMetres().setUp("s2", "still water", null, null);
+        job.setUp("s3", "still water", null, null);
+        job.a1
+                .reading(0, 200)
+                .reading(2000.0, "sole", 202.0, "s1", "peg")
+                .reading(2000.0, "sole", 252.0, "s2", "peg")
+                .reading(6000.0, "sole", 206.0, "s1", "nail")
+                .reading(6000.0, "sole", 286.0, "s3", "nail")
+                .reading(4000.0, "sole", 254.0, "s2", "knot")
+                .reading(4000.0, "sole", 284.0 + misses, "s3", "knot")
+                .reading(8000.0, "sole", 288.0, "s3", null);
+    }
+
+    @Test
+    void tiesThatGoRoundAndDoNotCloseAreNotBelieved() {
+        roundByThreeSetUps(7);
+        String why = job.survey().gaps(Facts.ReachFall.class).get(0);
+        assertTrue(
+                why.startsWith("a o1 left: the ties do not close: 7 mm round by set-ups s2 and s3"),
+                why);
+        assertEquals(1, job.survey().gaps(Facts.PondDepth.class).size());
+    }
+
+    /** Six readings of 0.5 / sqrt 3 each, three times: 2.1 mm. */
+    @Test
+    void tiesThatGoRoundAndCloseSayHowWell() {
+        roundByThreeSetUps(2);
+        Seen seen = job.survey();
+        Facts.ReachFall fall = seen.fact(Facts.ReachFall.class);
+        assertEquals(1.0, fall.fallMmPerM(), 1e-9);
+        String workings = seen.known(fall).workings().toString();
+        assertTrue(workings.contains("name=ties close to, value=2 mm"), workings);
+        assertTrue(workings.contains("of 2.1 mm that what"), workings);
+    }
+
+    @Test
+    void tiesThatGoRoundNothingHaveNothingToClose() {
+        eightMetres().setUp("s2", "still water", null, null);
+        job.a1
+                .reading(0, 200)
+                .reading(4000.0, "sole", 204.0, "s1", "peg")
+                .reading(4000.0, "sole", 254.0, "s2", "peg")
+                .reading(8000.0, "sole", 258.0, "s2", null);
+        Seen seen = job.survey();
+        String workings = seen.known(seen.fact(Facts.ReachFall.class)).workings().toString();
+        assertFalse(workings.contains("ties close"), workings);
+    }
+
+    @Test
+    void tiesOfTwoPointsThatContradictEachOtherLeaveNoReadingToBelieve() {
+        eightMetres().setUp("s2", "still water", null, null);
+        job.a1
+                .reading(0, 200)
+                .reading(4000.0, "sole", 204.0, "s1", "peg")
+                .reading(4000.0, "sole", 254.0, "s2", "peg")
+                .reading(6000.0, "sole", 206.0, "s1", "nail")
+                .reading(6000.0, "sole", 266.0, "s2", "nail")
+                .reading(8000.0, "sole", 208.0, "s1", null);
+        String why = job.survey().gaps(Facts.ReachFall.class).get(0);
+        assertTrue(why.contains("the ties between set-ups s1 and s2 contradict each other"), why);
+    }
+
     @Test
     void readingsOfTwoSetUpsWithoutATieAreNotCompared() {
         eightMetres().setUp("s2", "still water", null, null);
@@ -278,6 +342,7 @@ class FallsTest {
                         "fixed",
                         AJob.said("no"),
                         AJob.said("no"),
+                        null,
                         null,
                         "no",
                         null,

@@ -87,6 +87,7 @@ class HoldersTest {
                 AJob.said("no"),
                 AJob.said("yes"),
                 null,
+                null,
                 screwed,
                 fixing,
                 null,

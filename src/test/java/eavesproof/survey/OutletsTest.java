@@ -13,8 +13,8 @@ class OutletsTest {
     private Seen withOutlet(String hold, Said<String> cemented, Said<String> set) {
         job.part(
                 new WayPart.Outlet(
-                        "o1", null, null, "a1", 500.0, 100.0, hold, cemented, set, null, "no", null,
-                        null, null, null, null, null));
+                        "o1", null, null, "a1", 500.0, 100.0, hold, cemented, set, null, null, "no",
+                        null, null, null, null, null, null));
         return job.survey();
     }
 

@@ -151,6 +151,7 @@ class RoomTest {
                         AJob.said("yes"),
                         AJob.said("yes"),
                         null,
+                        null,
                         screwed,
                         null,
                         null,
@@ -268,6 +269,7 @@ class RoomTest {
                         AJob.said(cemented),
                         AJob.said("yes"),
                         gapMm,
+                        null,
                         "no",
                         null,
                         null,
@@ -284,6 +286,53 @@ class RoomTest {
         assertEquals(2, job.survey().fact(Facts.OutletGapLeft.class).leftMm(), 1e-9);
         job.a1.joint("j2", "cemented", 3000.0, "yes");
         assertEquals(12 - 1 - 6, job.survey().fact(Facts.OutletGapLeft.class).leftMm(), 1e-9);
+    }
+
+    private void sitsInTheOutlet(Double mm) {
+        WayPart.Outlet was = (WayPart.Outlet) job.way.get(0);
+        job.way.set(
+                0,
+                new WayPart.Outlet(
+                        was.id(),
+                        was.to(),
+                        was.belowDatumMm(),
+                        was.on(),
+                        was.stationMm(),
+                        was.bodyMm(),
+                        was.hold(),
+                        was.cementedToGutter(),
+                        was.setForTemperature(),
+                        was.gapMm(),
+                        mm,
+                        was.screwedToFascia(),
+                        was.fixing(),
+                        was.sizeMm(),
+                        was.edge(),
+                        was.sumpDepthMm(),
+                        was.strainer(),
+                        was.spout()));
+    }
+
+    /** 10 m that nothing holds shrink by 0.1 x 10 x 30 = 30 mm. */
+    @Test
+    void theColdDrawsTheGutterOutOfAnOutletInWhichItSlides() {
+        outletAt4000("sliding", "no", 12.0);
+        sitsInTheOutlet(28.0);
+        assertEquals(-2, job.survey().fact(Facts.OutletInsertionLeft.class).leftMm(), 1e-9);
+        sitsInTheOutlet(45.0);
+        assertEquals(15, job.survey().fact(Facts.OutletInsertionLeft.class).leftMm(), 1e-9);
+        sitsInTheOutlet(null);
+        assertEquals(
+                List.of("a o1: the insertion of outlet o1 is not recorded"),
+                job.survey().gaps(Facts.OutletInsertionLeft.class));
+    }
+
+    @Test
+    void outOfAnOutletThatDoesNotSlideNothingIsDrawn() {
+        outletAt4000("fixed", null, null);
+        assertEquals(
+                List.of("a o1: outlet o1 is fixed"),
+                job.survey().none(Facts.OutletInsertionLeft.class));
     }
 
     @Test

@@ -231,6 +231,7 @@ final class SparseJob {
                 said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                 said(List.of(Words.YES, Words.YES, Words.NO, Words.UNKNOWN)),
                 maybe(() -> 5.0 + random.nextInt(4) * 10.0),
+                null,
                 yesNo(),
                 null,
                 null,

@@ -196,6 +196,7 @@ class WayOfWaterTest {
                 Said.nothing(),
                 Said.nothing(),
                 null,
+                null,
                 "no",
                 null,
                 80.0,

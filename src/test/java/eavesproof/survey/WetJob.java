@@ -119,6 +119,7 @@ final class WetJob {
                 AJob.said("yes"),
                 Said.nothing(),
                 null,
+                null,
                 "no",
                 null,
                 outletMm,
