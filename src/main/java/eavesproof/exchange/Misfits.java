@@ -38,8 +38,8 @@ final class Misfits {
         meant.map(thing.keys()::get).ifPresent(key -> names.lost(key.shape().gives()));
         String keys = "one of the keys " + String.join(", ", thing.keys().keySet());
         String expected =
-                meant.map(word -> "use `" + word + "`")
-                        .or(() -> Spelling.ourWord(name).map(word -> "use `" + word + "`; " + keys))
+                meant.map(word -> "`" + word + "`")
+                        .or(() -> Spelling.ourWord(name).map(word -> "`" + word + "`; " + keys))
                         .orElse(keys);
         add(pointer, place, "the unknown key " + Shown.quoted(name) + blank(name), expected);
     }
@@ -77,7 +77,7 @@ final class Misfits {
                 shape instanceof Leaf.Word word && in.hasToken(JsonToken.VALUE_STRING)
                         ? Spelling.meant(in.getText(), word.words())
                         : Optional.empty();
-        return meant.map(word -> "use `" + word + "`").orElse(shape.expected());
+        return meant.map(word -> "`" + word + "`").orElse(shape.expected());
     }
 
     void add(String pointer, String found, String expected) {

@@ -58,7 +58,7 @@ class JobFileTest {
                         """);
         assertEquals(
                 List.of(
-                        "3:3 /titel: found the unknown key \"titel\", expected use `title`",
+                        "3:3 /titel: found the unknown key \"titel\", expected `title`",
                         "4:37 /gutters/g/thickness_mm: found \"two\", expected a thickness in"
                                 + " millimetres, 0.1 to 100",
                         "7:34 /runs/0/straights/0/brackets/0/station_mm: found 5200, expected a station"
@@ -158,15 +158,15 @@ class JobFileTest {
         assertTrue(
                 onlyProblem("{\"id\": \"j\", \"dropper\": {}}")
                         .expected()
-                        .startsWith("use `downpipe`; one of the keys id, title, "));
-        assertEquals("use `gutters`", onlyProblem("{\"id\": \"j\", \"spoutings\": {}}").expected());
-        assertEquals("use `brackets`", onlyProblem(straight("\"hangers\": []")).expected());
+                        .startsWith("`downpipe`; one of the keys id, title, "));
+        assertEquals("`gutters`", onlyProblem("{\"id\": \"j\", \"spoutings\": {}}").expected());
+        assertEquals("`brackets`", onlyProblem(straight("\"hangers\": []")).expected());
         assertEquals(
-                "use `downpipe`",
+                "`downpipe`",
                 onlyProblem("{\"id\": \"j\", \"way\": [{\"id\": \"d\", \"kind\": \"downspout\"}]}")
                         .expected());
         assertEquals(
-                "use `corner`",
+                "`corner`",
                 onlyProblem(straight("\"left_end\": {\"kind\": \"mitre\"}")).expected());
     }
 
