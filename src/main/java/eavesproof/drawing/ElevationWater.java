@@ -94,6 +94,7 @@ record ElevationWater(String straight, WaterLine line, List<WaterLine.At> on) {
             case FRONT -> "the front lip";
             case BACK -> "the back lip";
             case BOTH -> "both lips";
+            case NOT_TOLD -> "the lower lip";
         };
     }
 }

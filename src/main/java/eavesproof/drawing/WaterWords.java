@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -55,6 +56,7 @@ final class WaterWords {
         rain(notes);
         survey.water(run.id()).ifPresent(line -> line(notes, line));
         blocked(notes);
+        allBlocked(notes);
         provisions(notes, run.eavesSection());
         if (survey.water(run.id()).isPresent()) {
             eaves(notes, run.eavesSection());
@@ -100,7 +102,7 @@ final class WaterWords {
         return known(Facts.SpillSide.class)
                 .map(answer -> " What is spilled goes " + answer.measure().text() + ".")
                 .findFirst()
-                .orElse(" Where spilled water goes is not recorded.");
+                .orElse(" Where spilled water goes is not known.");
     }
 
     private void blocked(List<String> notes) {
@@ -119,14 +121,34 @@ final class WaterWords {
                         });
     }
 
+    private void allBlocked(List<String> notes) {
+        known(Facts.BlockedRain.class)
+                .forEach(
+                        answer ->
+                                notes.add(
+                                        "With every outlet blocked up to "
+                                                + answer.measure().text()
+                                                + " of rain goes over the front lip alone,"
+                                                + " where that lies level."));
+    }
+
     private static void provisions(List<String> notes, Run.@Nullable EavesSection eaves) {
-        List<String> provided = eaves == null ? null : eaves.overflowProvisions();
+        List<String> provided = eaves == null ? null : named(eaves);
         if (provided != null && !provided.isEmpty()) {
             notes.add(
                     "Provided for what overflows, and not counted in any figure here: "
                             + String.join(", ", provided)
                             + ".");
         }
+    }
+
+    private static @Nullable List<String> named(Run.EavesSection eaves) {
+        List<Run.Overflow> measured = eaves.overflows();
+        return eaves.overflowProvisions() != null || measured == null
+                ? eaves.overflowProvisions()
+                : measured.stream()
+                        .map(one -> Objects.requireNonNullElse(one.kind(), one.id()))
+                        .toList();
     }
 
     private static void eaves(List<String> notes, Run.@Nullable EavesSection eaves) {

@@ -35,6 +35,7 @@ public enum BasisKey {
     DRAIN_FILLING("how deep a drain may run, over its diameter", 0.1, 1),
     TANK_OVERFLOW_COEFFICIENT(
             "what part of the ideal flow the overflow of a tank lets out, full to its top", 0.3, 1),
+    LIP_COEFFICIENT("what part of the ideal flow goes over the lip of a gutter", 0.3, 1),
     STEEP_DEG("from which angle on a sloping pipe counts as a downpipe", 1, 45),
     OVERFLOW_RAIN_DURATION_MIN("how long the rain lasts that overflows are for", 1, 1440),
     OVERFLOW_RAIN_AEP_PERCENT("the yearly chance of the rain that overflows are for", 0.01, 100),

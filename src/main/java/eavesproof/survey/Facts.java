@@ -146,6 +146,8 @@ public final class Facts {
 
     public record BlockedFreeboard(String run, String outlet, double freeboardMm) implements Fact {}
 
+    public record BlockedRain(String run, double intensityMmH) implements Fact {}
+
     public record GutterRatio(String run, double ratio) implements Fact {}
 
     public record ReachRatio(String run, String outlet, String side, double ratio)

@@ -27,6 +27,10 @@ final class KindsOfWater {
                             Unit.MM,
                             "from the water to the lower lip while one of several outlets is blocked; negative where it spills"),
                     number(
+                            Facts.BlockedRain.class,
+                            Unit.MM_PER_H,
+                            "the greatest rain that goes over the front lip alone while all outlets are blocked"),
+                    number(
                             Facts.GutterRatio.class,
                             Unit.RATIO,
                             "what comes to a gutter over what it carries as built"),

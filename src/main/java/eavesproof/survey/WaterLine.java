@@ -24,10 +24,12 @@ public record WaterLine(List<At> along, At nearest, Lip lower, double lipMm, Lis
         across = List.copyOf(across);
     }
 
+    /** Not told where the readings are not sure enough to say which of the two it is. */
     public enum Lip {
         FRONT,
         BACK,
-        BOTH
+        BOTH,
+        NOT_TOLD
     }
 
     /**
@@ -52,13 +54,20 @@ public record WaterLine(List<At> along, At nearest, Lip lower, double lipMm, Lis
         return new WaterLine(
                 along,
                 along.stream().min(Comparator.comparingDouble(At::freeboardMm)).orElseThrow(),
-                switch (water.surface().spillsOver()) {
-                    case FRONT -> Lip.FRONT;
-                    case BACK -> Lip.BACK;
-                    case BOTH -> Lip.BOTH;
-                },
+                lower(trough, water),
                 water.hung().section().lip() * MM_PER_M,
                 across(water.hung().profile()));
+    }
+
+    private static Lip lower(Trough trough, RunWater water) {
+        boolean told =
+                FrontLower.of(trough).then(FrontLower::lowerAllAlong)
+                        instanceof Found.Value<Boolean>;
+        return switch (water.surface().spillsOver()) {
+            case FRONT -> told ? Lip.FRONT : Lip.NOT_TOLD;
+            case BACK -> told ? Lip.BACK : Lip.NOT_TOLD;
+            case BOTH -> told ? Lip.BOTH : Lip.NOT_TOLD;
+        };
     }
 
     private static List<Across> across(Profile profile) {

@@ -41,6 +41,7 @@ final class Waters {
         NominalReaches.answer(trough, water, basis, answers);
         OverflowWater.answer(trough, ofOverflows, catchments.of(trough.id()), basis, answers);
         SpillSides.answer(trough, answers);
+        BlockedRain.answer(trough, catchments.of(trough.id()), basis, answers);
         WayCapacity.answer(trough, loads, basis, answers);
     }
 

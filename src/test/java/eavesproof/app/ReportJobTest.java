@@ -119,6 +119,10 @@ class ReportJobTest {
             }
         }
         for (Answer.Known known : survey.known()) {
+            if (known.fact() instanceof Facts.BlockedRain) {
+                String rain = "With every outlet blocked up to " + known.measure().text();
+                assertTrue(text.contains(words(rain)), rain);
+            }
             if (known.fact() instanceof Facts.DownpipeRatio downpipe) {
                 String carried = Decimals.plain(downpipe.ratio() * 100, 0) + " %";
                 assertTrue(text.contains("downpipe " + downpipe.downpipe()), downpipe::toString);

@@ -52,6 +52,39 @@ class SpillSidesTest {
                 wet.survey().gaps(Facts.SpillSide.class));
     }
 
+    /**
+     * 5 mm over 10 m of lip: 0.67 × 0.6 × √(2 × 9.81) × 10 × 0.005^1.5 = 6.296 L/s, from 60 m2
+     * 377.7 mm/h.
+     */
+    @Test
+    void withAllOutletsBlockedTheFrontLipIsAWeir() {
+        wet.number("lip_coefficient", 0.6);
+        Seen seen = wet.survey();
+        double litres = 1000 * 0.67 * 0.6 * Math.sqrt(2 * 9.81) * 10 * 0.005 * Math.sqrt(0.005);
+        Facts.BlockedRain rain = seen.fact(Facts.BlockedRain.class);
+        assertEquals(litres * 60, rain.intensityMmH(), 1e-9);
+        // The tilt of 5 mm has u 0.5 / sqrt 3, and the flow goes with its power of 1.5.
+        assertEquals(
+                1.5 * 0.5 / Math.sqrt(3) / 5,
+                seen.value(rain).standardUncertainty() / rain.intensityMmH(),
+                1e-9);
+    }
+
+    @Test
+    void whereTheFrontIsHigherNoRainGoesOverItAlone() {
+        wet.number("lip_coefficient", 0.6).job.a1.tilts.add(new CrossTilt(8000.0, -1.0, null));
+        assertEquals(1, wet.survey().none(Facts.BlockedRain.class).size());
+    }
+
+    @Test
+    void whereNoLipIsToldOrTheRuleSetSaysNothingItIsAGap() {
+        assertEquals(1, wet.survey().gaps(Facts.BlockedRain.class).size());
+        SpillSidesTest level = new SpillSidesTest();
+        level.wet.number("lip_coefficient", 0.6);
+        level.wet.job.a1.tilts.add(new CrossTilt(8000.0, 0.1, null));
+        assertTrue(level.wet.survey().gaps(Facts.BlockedRain.class).get(0).contains("too close"));
+    }
+
     @Test
     void whereEitherLipSpillsOutsideItNeedNotBeToldWhich() {
         wet.job.a1.tilts = null;

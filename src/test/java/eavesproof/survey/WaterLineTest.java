@@ -56,6 +56,13 @@ class WaterLineTest {
     }
 
     @Test
+    void whichLipIsLowerIsNotToldWithinWhatTheReadingsMayBeOff() {
+        wet.job.a1.tilts = List.of(new CrossTilt(5000.0, 0.1, null));
+        assertEquals(
+                WaterLine.Lip.NOT_TOLD, wet.survey().survey().water("a").orElseThrow().lower());
+    }
+
+    @Test
     void waterThatIsNotKnownIsNotShown() {
         wet.strainer = null;
         assertTrue(wet.survey().survey().water("a").isEmpty());
