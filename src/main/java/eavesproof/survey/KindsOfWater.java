@@ -69,7 +69,7 @@ final class KindsOfWater {
                     number(
                             Facts.OverflowEachMetre.class,
                             Unit.L_PER_S,
-                            "what the overflow measures along a run let out for each metre of it"),
+                            "what the overflow measures of a run let out for each metre of it"),
                     word(
                             Facts.SpillSide.class,
                             SpillSides.ALL,

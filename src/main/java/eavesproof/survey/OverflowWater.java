@@ -111,7 +111,7 @@ final class OverflowWater {
                 GutterWater.flow(
                         "capacity for each metre",
                         capacity.eachMetreLs(),
-                        "of those along the gutter / length of the run"));
+                        "of all of them / length of the run"));
         answers.known(
                 new Facts.OverflowEachMetre(run, capacity.eachMetreLs()),
                 Uncertain.exact(capacity.eachMetreLs()),

@@ -40,7 +40,7 @@ final class Overflows {
 
     /**
      * @param allLs what all of them let out, L/s
-     * @param eachMetreLs what those that go along the gutter let out for each metre of the run
+     * @param eachMetreLs the same for each metre of the run
      */
     record Capacity(double allLs, double eachMetreLs, List<Working> workings) {}
 
@@ -91,7 +91,8 @@ final class Overflows {
                             along,
                             "the kind that lets out most, our choice"));
         }
-        return new Capacity(singleLs + along, along / lengthMm * MM_PER_M, List.copyOf(workings));
+        double all = singleLs + along;
+        return new Capacity(all, all / lengthMm * MM_PER_M, List.copyOf(workings));
     }
 
     private void along(Overflow one, String kind, String name, Basis.Amount lets) throws Lacking {
