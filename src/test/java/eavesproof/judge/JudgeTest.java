@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import eavesproof.check.Case;
 import eavesproof.check.Requirement;
 import eavesproof.quantity.Uncertain;
+import eavesproof.quantity.Unit;
 import eavesproof.rules.Decision;
 import eavesproof.survey.Answer;
 import eavesproof.survey.Facts;
@@ -104,6 +105,58 @@ class JudgeTest {
         assertTrue(onKnown(Uncertain.of(302.1, "t", 1), GUARDED).misses());
     }
 
+    /** 302 misses by 2 mm, just as much as 2 x 1 mm is not sure of it. */
+    @Test
+    void anExcessThatIsJustUnsureIsTooCloseAndNoMiss() {
+        Ruling ruling = onKnown(Uncertain.of(302, "t", 1), GUARDED);
+        assertEquals(Verdict.TOO_CLOSE, ruling.verdict());
+        assertFalse(ruling.misses());
+    }
+
+    @Test
+    void whatIsTooCloseSaysOnWhichSideTheReadingLies() {
+        String by = " the limit, by less than its uncertainty";
+        for (double meets : new double[] {299, 300}) {
+            assertEquals(
+                    List.of("the reading itself meets" + by),
+                    onKnown(Uncertain.of(meets, "t", 1), GUARDED).because());
+        }
+        assertEquals(
+                List.of("the reading itself misses" + by),
+                onKnown(Uncertain.of(301, "t", 1), GUARDED).because());
+        assertEquals(List.of(), onKnown(Uncertain.of(200, "t", 1), GUARDED).because());
+    }
+
+    @Test
+    void whatNobodyKnowsHowSureItIsSaysOnWhichSideTheReadingLies() {
+        String but = " the limit, but how sure it is was not recorded";
+        Ruling meets = onKnown(Uncertain.unstated(300, "no tape"), GUARDED);
+        Ruling misses = onKnown(Uncertain.unstated(301, "no tape"), GUARDED);
+        assertEquals(List.of("the reading itself meets" + but, "no tape"), meets.because());
+        assertEquals(List.of("the reading itself misses" + but, "no tape"), misses.because());
+        assertFalse(misses.misses());
+    }
+
+    @Test
+    void aRulingKnowsItsRuleAndWhatItDemands() {
+        Case good =
+                new Case()
+                        .spacing(Uncertain.exact(250))
+                        .snow("yes")
+                        .engineMatches(SNOW_RULE.name());
+        List<Ruling> all = new Judge(GUARDED).judge(List.of(good.requirement(SNOW_RULE)));
+        assertEquals(1, all.size());
+        assertEquals(SNOW_RULE.name(), all.get(0).rule());
+        assertEquals(new Demanded.AtMost(300, Unit.MM), all.get(0).demanded());
+        assertEquals(new Demanded.OneOf(List.of("yes")), onWord("no", "yes").demanded());
+    }
+
+    @Test
+    void everyVerdictHasItsOwnName() {
+        assertEquals("does-not-comply", Verdict.DOES_NOT_COMPLY.id());
+        assertEquals("too close to call", Verdict.TOO_CLOSE.words());
+    }
+
     private static Ruling onWord(String said, String... allowed) {
         Requirement onSpacing = new Case().spacing(Uncertain.exact(1)).requirement(SNOW_RULE);
         Answer.Known sound =
@@ -158,7 +211,9 @@ class JudgeTest {
                                 .gap(Facts.SnowArea.class, why),
                         GUARDED);
         assertEquals(Verdict.COMPLIES, met.verdict());
+        assertEquals("complies whether or not the rule applies", met.because().get(0));
         assertEquals(Verdict.NOT_RECORDED, missed.verdict());
+        assertEquals(List.of(why), missed.because());
         assertTrue(missed.because().contains(why));
     }
 

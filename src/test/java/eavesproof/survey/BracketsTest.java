@@ -48,6 +48,12 @@ class BracketsTest {
     }
 
     @Test
+    void asManyScrewsAsHolesLeaveNoneEmpty() {
+        assertEquals(
+                new Facts.EmptyHoles("a", "b7", 0), with(4, 4, null).fact(Facts.EmptyHoles.class));
+    }
+
+    @Test
     void moreScrewsThanHolesShowNothing() {
         assertEquals(
                 List.of("a b7: bracket b7 is recorded with more screws than holes"),

@@ -347,6 +347,55 @@ class PondsTest {
     }
 
     @Test
+    void waterThatStoodWithOnlyOneStationOrNoneRecordedCountsToo() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106);
+        for (Stood stood :
+                List.of(
+                        new Stood("a1", 2000.0, null, 7.0),
+                        new Stood("a1", null, 2500.0, 7.0),
+                        new Stood("a1", 2500.0, 2000.0, 7.0),
+                        new Stood("a1", null, null, 7.0))) {
+            job.tests = null;
+            job.test("t1", POURED, stood);
+            assertEquals(7.0, depth(), stood.toString());
+        }
+    }
+
+    /** Falling to an outlet in the middle: the water stood on its right. */
+    @Test
+    void waterThatStoodElsewhereDoesNotCount() {
+        job.a1.lengthMm = 6000.0;
+        job.outlet("o1", "a1", 3000.0);
+        for (double at : new double[] {0, 1200, 2400, 2900, 3100, 3600, 4800, 6000}) {
+            job.a1.reading(at, 100 + Math.min(at, 6000 - at) / 1000);
+        }
+        job.test("t1", POURED, new Stood("a1", 4000.0, null, 7.0));
+        assertEquals(
+                List.of(0.0, 7.0),
+                job.survey().facts(Facts.PondDepth.class).stream()
+                        .map(Facts.PondDepth::depthMm)
+                        .toList());
+        job.tests = null;
+        job.test("t1", POURED, new Stood("b1", 4000.0, 4500.0, 7.0));
+        assertEquals(0.0, job.survey().facts(Facts.PondDepth.class).get(1).depthMm());
+    }
+
+    @Test
+    void aTestOfAnotherRunSaysNothing() {
+        sixMetres(100, 101.2, 102.4, 103.6, 104.8, 106);
+        List<Stood> stood = List.of(new Stood(null, null, null, 7.0));
+        job.tests =
+                new ArrayList<>(
+                        List.of(
+                                new Job.WaterTest(
+                                        "t1", POURED, "b", 20.0, 5.0, null, "no", "o1", stood)));
+        assertEquals(0, depth());
+        job.tests.set(
+                0, new Job.WaterTest("t1", POURED, null, 20.0, 5.0, null, "no", "o1", stood));
+        assertEquals(7.0, depth());
+    }
+
+    @Test
     void readingsCountWhereTheyAreWorseThanATest() {
         sixMetres(100, 101.2, 107.6, 103.6, 104.8, 106).test("t1", HOSE);
         assertEquals(4.0, depth(), 1e-9);
