@@ -390,8 +390,7 @@ class PondsTest {
                                 new Job.WaterTest(
                                         "t1", POURED, "b", 20.0, 5.0, null, "no", "o1", stood)));
         assertEquals(0, depth());
-        job.tests.set(
-                0, new Job.WaterTest("t1", POURED, null, 20.0, 5.0, null, "no", "o1", stood));
+        job.tests.set(0, new Job.WaterTest("t1", POURED, null, 20.0, 5.0, null, "no", "o1", stood));
         assertEquals(7.0, depth());
     }
 
