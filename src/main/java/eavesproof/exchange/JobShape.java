@@ -82,7 +82,7 @@ final class JobShape {
                     said("ground_snow_kn_m2", "snow-load", Ranges.SNOW_KN_M2),
                     said("salt_water_km", "distance", Ranges.DISTANCE_KM)
                             .says("distance to the sea or other salt water"),
-                    said("corrosion_class", "word", Texts.LINE),
+                    said("corrosion_class", "word", Texts.LINE).says("by ISO 9223: C1 to C5, CX"),
                     said("wind_zone", "word", Texts.LINE),
                     said("bushfire_level", "word", Texts.LINE),
                     list("rainfall", RAINFALL));

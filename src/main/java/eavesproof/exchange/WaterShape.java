@@ -46,6 +46,9 @@ final class WaterShape {
                     key("plan_area_m2", Ranges.AREA_M2),
                     key("pitch_deg", Ranges.PITCH_DEG),
                     key("cover", Texts.LINE),
+                    word("metal", Words.ALL_ROOF_METALS)
+                            .says("that it is covered with; none for tiles, slates, felt, plastic"),
+                    key("lead", YES_NO).says("whether there is any on it, flashings among it"),
                     list("walls", WALL),
                     key("inflow", INFLOW)
                             .says("where it arrives, if at one place of the run; leave out if not"),

@@ -5,8 +5,10 @@ import eavesproof.judge.Verdict;
 import eavesproof.rules.RuleSet;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The finished result of one check, in an order that depends on nothing but the job and the rules.
@@ -79,5 +81,28 @@ public record Findings(
                 .filter(source -> source.standing().isUnconfirmed())
                 .distinct()
                 .toList();
+    }
+
+    /**
+     * In words, the documents that nobody here has seen themselves and that a verdict rests on: by
+     * its rule, or by a number that was reckoned with what they state.
+     */
+    List<String> unconfirmed() {
+        Set<String> words = new LinkedHashSet<>();
+        unconfirmedSources()
+                .forEach(it -> words.add(it.document() + " (" + it.standing().words() + ")"));
+        for (RuleSet.Document document : rules.documents().values()) {
+            if (document.standing().isUnconfirmed() && isReckonedWith(document)) {
+                words.add(document.title() + " (" + document.standing().words() + ")");
+            }
+        }
+        return List.copyOf(words);
+    }
+
+    private boolean isReckonedWith(RuleSet.Document document) {
+        return findings.stream()
+                .filter(finding -> finding.verdict() != Verdict.NOT_APPLICABLE)
+                .flatMap(finding -> finding.workings().stream())
+                .anyMatch(working -> working.from().contains(document.title()));
     }
 }

@@ -4,7 +4,6 @@ import eavesproof.check.Coverage;
 import eavesproof.judge.Verdict;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * What may be said of the whole job in plain words, together with what it rests on. A check is one
@@ -52,21 +51,11 @@ public final class OutcomeSentence {
                             + ".");
         }
         findings.restsOnWord().forEach(what -> sentences.add("Rests on " + what + "."));
-        if (!findings.unconfirmedSources().isEmpty()) {
+        if (!findings.unconfirmed().isEmpty()) {
             sentences.add(
-                    findings.unconfirmedSources().stream()
-                            .map(
-                                    source ->
-                                            source.document()
-                                                    + " ("
-                                                    + source.standing().words()
-                                                    + ")")
-                            .distinct()
-                            .collect(
-                                    Collectors.joining(
-                                            ", ",
-                                            "Limits not seen in the document itself: ",
-                                            ".")));
+                    "Limits and figures not seen in the document itself: "
+                            + String.join(", ", findings.unconfirmed())
+                            + ".");
         }
         if (!findings.rules().asShipped()) {
             sentences.add("The rules are not as shipped.");

@@ -97,6 +97,8 @@ public record Job(
      * @param eaves where along the run it drains, if not along all of it
      * @param meanWidthMm on plan, from its eaves to its top, as measured apart from the area
      * @param measuredWith instrument of that width; the job's where null
+     * @param metal one of {@link Words#ALL_ROOF_METALS}
+     * @param lead yes or no: whether there is any on it
      */
     public record Catchment(
             String id,
@@ -108,7 +110,9 @@ public record Job(
             @Nullable Inflow inflow,
             @Nullable EavesPart eaves,
             @Nullable Double meanWidthMm,
-            @Nullable String measuredWith) {}
+            @Nullable String measuredWith,
+            @Nullable String metal,
+            @Nullable String lead) {}
 
     /** A part of a straight. */
     public record EavesPart(@Nullable String on, @Nullable Double fromMm, @Nullable Double toMm) {}

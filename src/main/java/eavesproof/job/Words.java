@@ -1,6 +1,7 @@
 package eavesproof.job;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The closed lists of words of a job record. Reader, schema, survey and vocabulary all take them
@@ -84,6 +85,26 @@ public final class Words {
 
     public static final List<String> PRESERVATIVES =
             List.of("none", "copper-based", "boron", OTHER);
+
+    public static final String LEAD = "lead";
+
+    /** What a roof may be covered with, as far as the tables of metals in contact name it. */
+    public static final List<String> ROOF_METALS =
+            List.of(
+                    "none",
+                    "copper",
+                    "stainless steel",
+                    "galvanised steel",
+                    "zinc",
+                    "zinc-aluminium coated steel",
+                    LEAD);
+
+    public static final List<String> ALL_ROOF_METALS =
+            Stream.concat(ROOF_METALS.stream(), Stream.of("aluminium", OTHER)).toList();
+
+    /** ISO 9223:2012, from very low to extreme. */
+    public static final List<String> CORROSION_CLASSES =
+            List.of("C1", "C2", "C3", "C4", "C5", "CX");
 
     /** Those that copper, and water that ran over it, eats away. */
     public static final List<String> WORN_BY_COPPER =

@@ -28,6 +28,9 @@ final class Circumstances {
                     Facts.PlaceRain.class,
                     Facts.EavesWidth.class,
                     Facts.EavesLined.class,
+                    Facts.RoofMetal.class,
+                    Facts.RoofLead.class,
+                    Facts.CorrosionClass.class,
                     Facts.OverflowMeasures.class);
 
     private Circumstances() {}
@@ -54,6 +57,7 @@ final class Circumstances {
                 run.id());
         place(run.id(), job.circumstances(), answers);
         RainOfPlace.answer(job, run.id(), basis, answers);
+        RoofMetals.answer(job, run.id(), answers);
         Eaves.answer(run, instruments, answers);
     }
 
@@ -158,6 +162,12 @@ final class Circumstances {
                 rain,
                 word -> new Facts.HeavyRain(run, word),
                 "whether the site has heavy rain",
+                run);
+        answers.said(
+                Facts.CorrosionClass.class,
+                circumstances == null ? Said.nothing() : circumstances.corrosionClass(),
+                word -> new Facts.CorrosionClass(run, word),
+                "the corrosion class of the site",
                 run);
     }
 

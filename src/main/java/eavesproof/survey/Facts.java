@@ -38,6 +38,14 @@ public final class Facts {
 
     public record EavesLined(String run, String said) implements Fact {}
 
+    public record RoofMetal(String run, String catchment, String named) implements Fact {}
+
+    public record RoofLead(String run, String catchment, String said) implements Fact {}
+
+    public record CorrosionClass(String run, String named) implements Fact {}
+
+    public record DrinkingWater(String run, String said) implements Fact {}
+
     public record OverflowMeasures(String run, double count) implements Fact {}
 
     public record OutletCount(String run, double count) implements Fact {}

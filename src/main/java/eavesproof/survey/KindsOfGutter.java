@@ -56,6 +56,22 @@ final class KindsOfGutter {
                             Facts.EavesLined.class,
                             YES_NO,
                             "whether the eaves have a lining underneath"),
+                    word(
+                            Facts.RoofMetal.class,
+                            Words.ROOF_METALS,
+                            "which metal a roof is covered with whose water comes to the gutter"),
+                    word(
+                            Facts.RoofLead.class,
+                            YES_NO,
+                            "whether there is lead on a roof whose water comes to the gutter, flashings among it"),
+                    word(
+                            Facts.CorrosionClass.class,
+                            Words.CORROSION_CLASSES,
+                            "how the air at the site eats away metals, by ISO 9223"),
+                    word(
+                            Facts.DrinkingWater.class,
+                            YES_NO,
+                            "whether the water of a run comes to a tank from which it is drunk"),
                     number(
                             Facts.OverflowMeasures.class,
                             Unit.COUNT,

@@ -150,6 +150,9 @@ final class Overflows {
             double needed = least.value().value();
             if (found < needed) {
                 doubts.add(what + ": " + figure(found) + ", at least " + figure(needed));
+            } else {
+                String by = "at least " + figure(needed) + "; " + least.value().source();
+                workings.add(new Working(what, figure(found), by));
             }
         }
     }

@@ -96,6 +96,7 @@ public final class Surveyor {
         Zones.answer(trough, answers);
         Drips.answer(job, trough, answers);
         WayOfWater.answer(trough, answers);
+        RoofMetals.drunk(trough, answers);
         waters.answer(trough, answers);
     }
 

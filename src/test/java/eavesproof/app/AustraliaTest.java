@@ -7,6 +7,7 @@ import eavesproof.exchange.ExampleFile;
 import eavesproof.findings.Finding;
 import eavesproof.findings.Findings;
 import eavesproof.findings.Outcome;
+import eavesproof.findings.OutcomeSentence;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -87,6 +88,13 @@ class AustraliaTest {
     @Test
     void theRowPrinted365StandsAsPrinted() throws Exception {
         assertEquals(6.3, limit("overflow-misprint", "overflow capacity at narrow eaves"));
+    }
+
+    /** The depths below the fascia are from memory, and the rule itself is not. */
+    @Test
+    void aFigureFromMemoryThatTheRuleIsReckonedWithIsNamedWithTheOutcome() throws Exception {
+        String said = OutcomeSentence.of(check("overflow-slots-and-end-weir"));
+        assertTrue(said.contains("overflow measures lie below the fascia (from memory)"), said);
     }
 
     @Test

@@ -133,7 +133,8 @@ final class LikelyJob {
         double area = (first + second) / 1000 * (once() ? 9 : 1.5);
         catchments.add(
                 new Job.Catchment(
-                        "c" + r, id, area, 20.0, "steel", List.of(), null, null, null, null));
+                        "c" + r, id, area, 20.0, "steel", List.of(), null, null, null, null, null,
+                        null));
         Run.Fitted fitted = new Run.Fitted(once() ? -15.0 : 18.0, "shade", "2026-05-04");
         return new Run(id, null, "g", straights, fitted, null, null);
     }

@@ -43,6 +43,13 @@ class UnitedStatesTest {
         assertEquals("1920 ft2", limit("us-2012", "6-in-at-1-4", GUTTER).replace(".0 ", " "));
     }
 
+    /** IPC 2012 table 1106.3, 4 in drain at 1/8 in/ft, 3 in/h: 2506 ft2, published. */
+    @Test
+    void aStormDrainTakesWhatItsTableHas() throws Exception {
+        String drain = "storm drain of the editions of 2009 and 2012";
+        assertEquals("2506 ft2", limit("us-2012", "drain-4-in", drain).replace(".0 ", " "));
+    }
+
     @Test
     void limitsStandInTheUnitsOfTheCode() throws Exception {
         assertEquals("36 in", limit("us", "practice-kept", "hangers"));

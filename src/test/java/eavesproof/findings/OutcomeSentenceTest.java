@@ -72,7 +72,7 @@ class OutcomeSentenceTest {
                 "Complies: 1 check of 1 requirement, and it is met."
                         + " 2 clauses are not checked."
                         + " Rests on 1 assumed circumstance."
-                        + " Limits not seen in the document itself: Eaves handbook (from memory)."
+                        + " Limits and figures not seen in the document itself: Eaves handbook (from memory)."
                         + " The rules are not as shipped.",
                 OutcomeSentence.of(
                         all(

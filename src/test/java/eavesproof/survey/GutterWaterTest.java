@@ -183,9 +183,11 @@ class GutterWaterTest {
         wet.job.catchments =
                 List.of(
                         new Job.Catchment(
-                                "c1", "a", 20.0, 20.0, null, List.of(), null, null, null, null),
+                                "c1", "a", 20.0, 20.0, null, List.of(), null, null, null, null,
+                                null, null),
                         new Job.Catchment(
-                                "c2", "a", 20.0, 20.0, null, List.of(), valley, null, null, null));
+                                "c2", "a", 20.0, 20.0, null, List.of(), valley, null, null, null,
+                                null, null));
         Seen seen = wet.survey();
         assertEquals(1, seen.fact(Facts.OutletDemand.class).flowLs(), 1e-9);
         return seen.fact(Facts.GutterFreeboard.class).freeboardMm();

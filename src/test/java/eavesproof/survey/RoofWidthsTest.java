@@ -26,6 +26,8 @@ class RoofWidthsTest {
                                 null,
                                 part,
                                 meanWidthMm,
+                                null,
+                                null,
                                 null));
         return wet.survey();
     }
@@ -75,9 +77,11 @@ class RoofWidthsTest {
         wet.job.catchments =
                 List.of(
                         new Job.Catchment(
-                                "c1", "a", 4.0, 20.0, null, List.of(), null, null, null, null),
+                                "c1", "a", 4.0, 20.0, null, List.of(), null, null, null, null, null,
+                                null),
                         new Job.Catchment(
-                                "c2", "a", 20.0, 20.0, null, List.of(), null, null, null, null));
+                                "c2", "a", 20.0, 20.0, null, List.of(), null, null, null, null,
+                                null, null));
         assertEquals(0.6, wet.survey().fact(Facts.RunDemand.class).flowLs(), 1e-9);
     }
 

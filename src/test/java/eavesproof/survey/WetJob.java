@@ -157,7 +157,8 @@ final class WetJob {
             job.catchments =
                     List.of(
                             new Job.Catchment(
-                                    "c1", "a", planM2, 20.0, null, walls, null, null, null, null));
+                                    "c1", "a", planM2, 20.0, null, walls, null, null, null, null,
+                                    null, null));
         }
         job.basis = new Basis(basis);
         return job.survey();

@@ -50,9 +50,9 @@ class FindingsTextTest {
 
               Does not comply: 5 checks of 3 requirements, 3 met, 1 not met and 1 not
               recorded; no rule speaks of 3 places.
-              1 clause is not checked. Rests on 1 assumed circumstance. Limits not seen in
-              the document itself: Eaves handbook (from memory). The rules are not as
-              shipped.
+              1 clause is not checked. Rests on 1 assumed circumstance. Limits and figures
+              not seen in the document itself: Eaves handbook (from memory). The rules are
+              not as shipped.
 
             DOES NOT COMPLY
               Brackets stand no further apart than the gutter can bear.
@@ -100,9 +100,9 @@ class FindingsTextTest {
 
               Does not comply: 5 checks of 3 requirements, 3 met, 1 not met and 1 not
               recorded; no rule speaks of 3 places.
-              1 clause is not checked. Rests on 1 assumed circumstance. Limits not seen in
-              the document itself: Eaves handbook (from memory). The rules are not as
-              shipped.
+              1 clause is not checked. Rests on 1 assumed circumstance. Limits and figures
+              not seen in the document itself: Eaves handbook (from memory). The rules are
+              not as shipped.
 
               Eavesproof records and computes; it approves nothing. Local codes and licensed
               practice decide.
