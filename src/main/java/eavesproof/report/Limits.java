@@ -63,7 +63,7 @@ final class Limits {
                 new Report.Entry("Job record, SHA-256", issue.findings().jobSha256()),
                 new Report.Entry("Rule set, SHA-256", issue.findings().rules().sha256()),
                 new Report.Entry("Its words, SHA-256", issue.findings().rules().wordsSha256()),
-                new Report.Entry("All it is made from, SHA-256", madeFrom),
+                new Report.Entry("Made from, SHA-256", madeFrom),
                 new Report.Entry("Program", issue.program()));
     }
 }

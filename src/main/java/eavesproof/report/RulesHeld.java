@@ -21,8 +21,8 @@ final class RulesHeld {
                         .name("Called", 18)
                         .words("Document", 38)
                         .words("Edition", 14)
-                        .words("Standing", 14)
-                        .name("In force", 17)
+                        .words("Standing", 16)
+                        .name("In force", 15)
                         .name("Checked", 12);
         for (RuleSet.Document document : rules.documents().values()) {
             documents.row(
