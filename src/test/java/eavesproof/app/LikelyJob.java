@@ -277,7 +277,9 @@ final class LikelyJob {
         }
         List<Bracket> brackets = new ArrayList<>();
         for (double station : stations) {
-            double at = clear(station, outlet) + (wrong() ? 40 * random.nextInt(7) - 120 : 0);
+            double at =
+                    LikelyParts.clear(station, outlet, BODY_MM)
+                            + (wrong() ? 40 * random.nextInt(7) - 120 : 0);
             if (!wrong() || brackets.isEmpty()) {
                 brackets.add(
                         new Bracket(
@@ -291,14 +293,5 @@ final class LikelyJob {
             }
         }
         return brackets;
-    }
-
-    /** A fitter steps aside where the outlet is. */
-    private double clear(double station, double outlet) {
-        double least = BODY_MM / 2 + 60;
-        if (Double.isNaN(outlet) || Math.abs(station - outlet) >= least) {
-            return station;
-        }
-        return station < outlet ? outlet - least : outlet + least;
     }
 }

@@ -79,6 +79,15 @@ final class LikelyParts {
                 null, null, null);
     }
 
+    /** A fitter steps aside where the outlet is. */
+    static double clear(double station, double outlet, double bodyMm) {
+        double least = bodyMm / 2 + 60;
+        if (Double.isNaN(outlet) || Math.abs(station - outlet) >= least) {
+            return station;
+        }
+        return station < outlet ? outlet - least : outlet + least;
+    }
+
     static Said<String> said(String word) {
         return new Said<>(word, "seen", "the fitter", "note 1");
     }
