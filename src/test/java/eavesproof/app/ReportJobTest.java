@@ -277,6 +277,6 @@ class ReportJobTest {
     }
 
     private static String words(String text) {
-        return text.replaceAll("-\\R", "-").replaceAll("\\s+", " ");
+        return text.replaceAll("-\\s+", "-").replaceAll("\\s+", " ");
     }
 }
