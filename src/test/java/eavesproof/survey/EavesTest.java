@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class EavesTest {
     private static final String RECORD =
             """
-            {"id": "j", "instruments": {"tape": {"kind": "tape", "accuracy_mm": 1}},
+            {"id": "j", "instruments": {"tape": {"kind": "tape", "accuracy_mm": 1, "resolution_mm": 1}},
              "measured_with": "tape",
              "runs": [{"id": "a", "eaves_section": {"eaves_width_mm": 400,
                "lined": {"is": "yes", "how": "seen", "by": "x"},
