@@ -193,6 +193,20 @@ class FallsTest {
         assertEquals(1, job.survey().gaps(Facts.ReachFall.class).size());
     }
 
+    @Test
+    void twoSetUpsMayBeJoinedByAThird() {
+        eightMetres().setUp("s2", "still water", null, null);
+        job.setUp("s3", "still water", null, null);
+        job.a1
+                .reading(0, 200)
+                .reading(2000.0, "sole", 202.0, "s1", "peg")
+                .reading(2000.0, "sole", 252.0, "s3", "peg")
+                .reading(6000.0, "sole", 256.0, "s3", "nail")
+                .reading(6000.0, "sole", 276.0, "s2", "nail")
+                .reading(8000.0, "sole", 278.0, "s2", null);
+        assertEquals(1.0, fall(job).value(), 1e-9);
+    }
+
     /** s2 lies 50 below s1 and s3 80: the last tie must say 30 and says more. */
     private void roundByThreeSetUps(double misses) {
         eightMetres().setUp("s2", "still water", null, null);

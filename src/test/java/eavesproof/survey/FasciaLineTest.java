@@ -54,6 +54,33 @@ class FasciaLineTest {
         assertEquals(0.5 / Math.sqrt(3) * Math.sqrt(1.5), u, 1e-6);
     }
 
+    /** A quarter of the way from 100 to 108 the line is at 102. */
+    @Test
+    void theLineRunsBetweenTheOutermostReadingsWhereverTheyAre() {
+        List<Reading> readings = new ArrayList<>();
+        readings.add(new Reading(1000.0, null, 100.0, "s1", null, null));
+        readings.add(new Reading(3000.0, null, 107.0, "s1", null, null));
+        readings.add(new Reading(9000.0, null, 108.0, "s1", null, null));
+        assertEquals(5, read(readings).fact(Facts.FasciaSag.class).sagMm(), 1e-9);
+    }
+
+    /** 0.3 mm / sqrt 3 for each of 4 m, to the left and to the right, half of each. */
+    @Test
+    void whereTheInstrumentStoodMatters() {
+        job.laser(0.3).setUp("s2", "laser", "a1", 4000.0);
+        List<Reading> readings = new ArrayList<>();
+        for (double at : new double[] {0, 4000, 8000}) {
+            readings.add(new Reading(at, null, 100.0, "s2", null, null));
+        }
+        Seen seen = read(readings);
+        double own = 0.5 / Math.sqrt(3);
+        double line = 0.3 / Math.sqrt(3) * 4;
+        assertEquals(
+                Math.sqrt(1.5 * own * own + 0.5 * line * line),
+                seen.value(seen.fact(Facts.FasciaSag.class)).standardUncertainty(),
+                1e-6);
+    }
+
     @Test
     void nobodyHasToReadAFascia() {
         assertEquals(

@@ -22,6 +22,24 @@ class MovementTest {
     }
 
     @Test
+    void anUnrecordedWayMayHoldBreaks() {
+        job.way = null;
+        assertEquals(
+                List.of("a a1: the way of the water is not recorded"),
+                job.survey().gaps(Facts.ExpansionBreaks.class));
+    }
+
+    @Test
+    void anOutletOnNoStraightMayBeABreakUnlessItIsFixed() {
+        job.part(AJob.outlet("o1", null, null, 3000.0, 100.0, "fixed", null));
+        assertEquals(0, job.survey().fact(Facts.ExpansionBreaks.class).count());
+        job.outlet("o2", null, 6000.0);
+        assertEquals(
+                List.of("a a1: which straight outlet o2 is on is not recorded"),
+                job.survey().gaps(Facts.ExpansionBreaks.class));
+    }
+
+    @Test
     void aRunWithoutBreaksMovesAsOne() {
         assertEquals(List.of(free("a1.left", "a1.right", 10_000)), lengths());
         assertEquals(
