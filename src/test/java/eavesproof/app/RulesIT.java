@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -150,24 +151,31 @@ class RulesIT {
         Answer first = keeping.ask("check", SAMPLE, "--rules", "our-council");
         Path layers = cache.resolve("eavesproof/layers");
         List<Path> kept = files(layers);
-        assertEquals(1, kept.size(), kept::toString);
+        assertEquals(2, kept.size(), kept::toString);
+        assertTrue(kept.get(0).toString().endsWith(".sheet"), kept::toString);
+        assertTrue(kept.get(1).toString().endsWith(".layer"), kept::toString);
         assertEquals(
                 "rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(layers)));
         assertEquals(first, keeping.ask("check", SAMPLE, "--rules", "our-council"));
 
-        byte[] good = Files.readAllBytes(kept.get(0));
-        Files.write(kept.get(0), new byte[good.length]);
-        assertEquals(first, keeping.ask("check", SAMPLE, "--rules", "our-council"));
-        assertArrayEquals(good, Files.readAllBytes(kept.get(0)));
+        for (Path file : kept) {
+            byte[] good = Files.readAllBytes(file);
+            Files.write(file, new byte[good.length]);
+            assertEquals(first, keeping.ask("check", SAMPLE, "--rules", "our-council"));
+            assertArrayEquals(good, Files.readAllBytes(file));
+        }
 
-        Files.delete(kept.get(0));
+        for (Path file : kept) {
+            Files.delete(file);
+        }
         assertEquals(first, eavesproof.ask("check", SAMPLE, "--rules", "our-council"));
         assertEquals(List.of(), files(layers));
     }
 
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.toList();
+            return files.sorted(Comparator.comparing(file -> file.toString().endsWith(".layer")))
+                    .toList();
         }
     }
 
