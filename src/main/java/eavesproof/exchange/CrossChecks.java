@@ -69,6 +69,12 @@ final class CrossChecks {
 
     private void insertion(Found outlet) {
         atMost(outlet, "insertion_mm", outlet.number("body_mm"), "body_mm");
+        Found gap = outlet.at("gap_mm");
+        Double gapMm = outlet.number("gap_mm");
+        if (gap != null && gapMm != null && gapMm > 0 && "fixed".equals(outlet.text("hold"))) {
+            String found = shown(gap) + " of an outlet that is held fixed";
+            problems.add(gap, found, "none, or an outlet that is sliding");
+        }
     }
 
     private void fixing(Found thing) {

@@ -78,9 +78,12 @@ final class Ranges {
             Amount.atLeast(10, 5000).as("the intensity of rain in millimetres an hour");
 
     static final Amount RAIN_MIN = Amount.atLeast(1, 10_080).as("a duration in minutes");
-    static final Amount DURATION_MIN = Amount.above(0, 1e6);
+    static final Amount DURATION_MIN = Amount.atLeast(0.1, 1e6);
     static final Amount AEP_PERCENT = Amount.above(0, 100);
     static final Amount VOLUME_L = Amount.atLeast(0, 1e6);
+
+    /** A test without water is none. */
+    static final Amount POURED_L = Amount.atLeast(0.5, 1e6);
 
     private Ranges() {}
 }

@@ -74,7 +74,7 @@ final class WaterShape {
                     id(IdKind.WATER_TEST),
                     word("kind", Words.TEST_KINDS),
                     ref("run", IdKind.RUN),
-                    key("litres", Ranges.VOLUME_L),
+                    key("litres", Ranges.POURED_L),
                     key("minutes", Ranges.DURATION_MIN),
                     key("depth_mm", Ranges.DISTANCE_MM),
                     key("drips", YES_NO),

@@ -26,6 +26,7 @@ final class WayChecks {
             }
         }
         way.forEach(checks::leadsToNoOutlet);
+        way.forEach(checks::fallsIntoNoPipe);
         checks.runsInNoCircle();
         HeightChecks.check(job, problems);
     }
@@ -36,6 +37,18 @@ final class WayChecks {
         if (to != null && next != null && "outlet".equals(next.text("kind"))) {
             String found = Shown.quoted((String) to.value()) + ", which is an outlet";
             problems.add(to, found, "a part below; what falls into a gutter is an `inflow`");
+        }
+    }
+
+    private void fallsIntoNoPipe(Found outlet) {
+        Found spout = outlet.at("spout");
+        Found next = next(outlet);
+        if (spout == null || next == null || !"yes".equals(spout.value())) {
+            return;
+        }
+        if (List.of("branch", "downpipe").contains(next.text("kind"))) {
+            String found = "\"yes\" of an outlet that leads to " + next.text("id");
+            problems.add(spout, found, "`no`, as that is a pipe");
         }
     }
 

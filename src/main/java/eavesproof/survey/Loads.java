@@ -81,8 +81,9 @@ final class Loads {
 
     /**
      * @param flow in L/s
+     * @param known how the roofs are known that others built and that drain into it too
      */
-    record Load(Uncertain flow, List<Working> workings) {}
+    record Load(Uncertain flow, List<Working> workings, Provenance known) {}
 
     /** To be called once all runs are in. */
     void sum() {
@@ -130,21 +131,24 @@ final class Loads {
 
     private Load sum(WayPart part, List<WayPart> feeders) throws Lacking {
         Uncertain sum = Uncertain.exact(0);
+        Provenance known = Provenance.MEASURED;
         List<Working> workings = new ArrayList<>();
         if (part instanceof Outlet outlet) {
             sum = sum.plus(outlet(outlet, workings));
         }
         for (WayPart feeder : feeders) {
-            Uncertain flow =
-                    Found.need(loads.get(feeder.id()), "what comes from " + feeder.id())
-                            .need()
-                            .flow();
+            Load from = Found.need(loads.get(feeder.id()), "what comes from " + feeder.id()).need();
+            Uncertain flow = from.flow();
             workings.add(GutterWater.flow("from " + feeder.id(), flow.value(), "its demand"));
             sum = sum.plus(flow);
+            known = known.orLess(from.known());
+        }
+        for (OtherRoof roof : others(part)) {
+            known = known.orLess(Provenance.of(roof.planAreaM2()));
         }
         sum = sum.plus(Uncertain.exact(roofs(part, workings)));
         workings.add(GutterWater.flow("demand", sum.value(), "the sum of all that comes to it"));
-        return new Load(sum, workings);
+        return new Load(sum, workings, known);
     }
 
     private Uncertain outlet(Outlet outlet, List<Working> workings) throws Lacking {

@@ -33,6 +33,12 @@ public record Provenance(String how, Optional<String> by, Optional<String> refer
         return how.equals(NOT_SAID);
     }
 
+    /** This, or the other where nobody knows it and this is known. */
+    Provenance orLess(Provenance other) {
+        boolean less = other.isAssumed() || other.isUnsaid();
+        return less && !isAssumed() && !isUnsaid() ? other : this;
+    }
+
     /** As people read it: "told by J. Smith, letter of 3 May". */
     public String text() {
         String known = how.equals(NOT_SAID) ? "how it is known is not said" : how;

@@ -115,14 +115,15 @@ final class WayCapacity {
         Found.both(loads.on(part), capacity, WayCapacity::against)
                 .either(
                         against ->
-                                answers.known(
+                                answers.stated(
                                         fact.apply(against.computed().value()),
                                         against.computed(),
+                                        against.known(),
                                         GutterWater.array(against.workings())),
                         why -> answers.gap(kind, why, run, part.id()));
     }
 
-    private record Against(Uncertain computed, List<Working> workings) {}
+    private record Against(Uncertain computed, Provenance known, List<Working> workings) {}
 
     private static Against against(Loads.Load load, Capacities.Capacity capacity) {
         Uncertain ratio = Sureness.computed(load.flow().over(capacity.flow()));
@@ -130,7 +131,7 @@ final class WayCapacity {
         workings.addAll(capacity.workings());
         workings.add(GutterWater.ratio(ratio.value()));
         Sureness.working(ratio, Unit.RATIO).ifPresent(workings::add);
-        return new Against(ratio, workings);
+        return new Against(ratio, load.known(), workings);
     }
 
     /** What runs into a full tank must run out of it. */

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import eavesproof.job.Run;
+import eavesproof.job.Said;
 import eavesproof.job.WayPart;
 import eavesproof.quantity.Uncertain;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class WayCapacityTest {
@@ -35,6 +37,29 @@ class WayCapacityTest {
         Seen seen = wet.survey();
         assertEquals(2.5 / PIPE_80, seen.fact(Facts.DownpipeRatio.class).ratio(), 1e-6);
         assertEquals(2.5 / DRAIN_100, seen.fact(Facts.DrainRatio.class).ratio(), 1e-5);
+    }
+
+    @Test
+    void whatRestsOnAnAssumedRoofSaysSoAllTheWayDown() {
+        WayPart.OtherRoof guess =
+                new WayPart.OtherRoof("r", null, new Said<>(40.0, "assumed", "A. Fitter", null));
+        wet.downpipe = WetJob.downpipe(80.0, "existing", List.of(guess), List.of());
+        Seen seen = wet.survey();
+        for (Facts.Fact fact :
+                List.of(seen.fact(Facts.DownpipeRatio.class), seen.fact(Facts.DrainRatio.class))) {
+            Provenance known = seen.known(fact).provenance();
+            assertTrue(known.isAssumed(), fact::toString);
+            assertEquals(Optional.of("A. Fitter"), known.by());
+        }
+    }
+
+    @Test
+    void aRoofThatSomebodyToldIsNoAssumption() {
+        wet.downpipe =
+                WetJob.downpipe(80.0, "existing", List.of(WetJob.roof("r", 40.0)), List.of());
+        Seen seen = wet.survey();
+        Facts.Fact ratio = seen.fact(Facts.DownpipeRatio.class);
+        assertEquals(Provenance.MEASURED, seen.known(ratio).provenance());
     }
 
     @Test
