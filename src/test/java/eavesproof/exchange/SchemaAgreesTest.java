@@ -50,8 +50,10 @@ class SchemaAgreesTest {
             Set.of(
                     "a-bracket-twice-in-one-run",
                     "a-byte-order-mark",
+                    "a-spout-into-a-pipe",
                     "a-stop-end-between-two-straights",
                     "a-corner-that-leads-nowhere",
+                    "a-fixed-outlet-with-room-to-slide",
                     "a-gasket-in-a-cemented-gutter",
                     "a-tape-better-than-any",
                     "an-outlet-below-what-it-leads-to",
