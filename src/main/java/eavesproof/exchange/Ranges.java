@@ -57,6 +57,10 @@ final class Ranges {
     static final Amount FORCE_N = Amount.atLeast(10, 20_000).as("a force in newtons");
 
     static final Amount AREA_M2 = Amount.atLeast(0.1, 100_000).as("an area in square metres");
+
+    /** At most all of a front as high as the deepest gutter. */
+    static final Amount OPEN_MM2_PER_M = Amount.atLeast(0, 1e6);
+
     static final Amount PITCH_DEG = Amount.atLeast(0, 90).butBelow();
     static final Amount ANGLE_DEG = Amount.atLeast(0, 180);
     static final Amount ACCURACY_MM =

@@ -188,7 +188,7 @@ final class RunShape {
                             .says("width of a weir, diameter of a hole, length of a nozzle, a gap"),
                     key("height_mm", Ranges.DISTANCE_MM)
                             .says("clear height of a weir, width of a nozzle across"),
-                    key("open_mm2_per_m", Ranges.DISTANCE_MM)
+                    key("open_mm2_per_m", Ranges.OPEN_MM2_PER_M)
                             .says("what slots leave open of each metre"),
                     key("below_fascia_top_mm", Ranges.SIGNED_MM)
                             .says("the edge that water goes over; of a round hole its centre"),

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the verdicts rest on that nobody who worked on the job has measured or seen: what others
@@ -75,32 +77,46 @@ final class OnWord {
     private boolean isByWhoWorkedHere(Answer.Known known) {
         return known.kind().type() == Facts.DischargeApproved.class
                 && isWord(known, Words.YES)
-                && (known.provenance().by().isEmpty()
-                        || known.provenance().by().flatMap(this::person).isPresent());
+                && known.provenance()
+                        .by()
+                        .map(by -> folded(by).isEmpty() || person(by).isPresent())
+                        .orElse(true);
     }
 
     private Optional<Job.Person> person(String by) {
         return people.stream()
-                .filter(p -> p.role() != null && AT_WORK.contains(p.role()))
-                .filter(
-                        p ->
-                                by.equalsIgnoreCase(p.name())
-                                        || by.equalsIgnoreCase(p.company())
-                                        || by.equalsIgnoreCase(p.id())
-                                        || by.equalsIgnoreCase(p.role())
-                                        || by.equalsIgnoreCase("the " + p.role()))
+                .filter(p -> AT_WORK.contains(folded(p.role())))
+                .filter(p -> isNamed(p, folded(by)))
                 .findFirst();
+    }
+
+    private static boolean isNamed(Job.Person person, String by) {
+        return !by.isEmpty()
+                && Stream.of(
+                                person.name(),
+                                person.company(),
+                                person.id(),
+                                person.role(),
+                                "the " + person.role())
+                        .anyMatch(name -> folded(name).equals(by));
+    }
+
+    /** Its letters and digits alone: a blank more or a capital makes nobody somebody else. */
+    private static String folded(@Nullable String name) {
+        return name == null
+                ? ""
+                : name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{IsAlphabetic}\\p{IsDigit}]", "");
     }
 
     private String named(String by) {
         return person(by)
-                .filter(p -> !by.toLowerCase(Locale.ROOT).contains(p.role()))
+                .filter(p -> !folded(by).contains(folded(p.role())))
                 .map(p -> by + " (" + role(p) + ")")
                 .orElse(by);
     }
 
     private static String role(Job.Person person) {
-        return "measured".equals(person.role()) ? "who measured" : "the " + person.role();
+        return "measured".equals(folded(person.role())) ? "who measured" : "the " + person.role();
     }
 
     private static boolean isWord(Answer.Known known, String word) {

@@ -10,6 +10,8 @@ import eavesproof.findings.Findings;
 import eavesproof.findings.OutcomeSentence;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What of a good job nobody who worked on it has measured or seen. */
 class OnWhoseWordTest {
@@ -68,6 +70,20 @@ class OnWhoseWordTest {
                                         + " on that of whoever approves: discharge approved (yes;"
                                         + " letter of 3 May)"),
                 rests(findings));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Jory  Tamblyn", "jory tamblyn ", "JORY-TAMBLYN", "The Installer"})
+    void whoWritesHisNameOtherwiseIsStillHimself(String by) throws Exception {
+        Findings findings =
+                with("approved", "{\"is\": \"yes\", \"how\": \"seen\", \"by\": \"" + by + "\"}");
+        assertTrue(rests(findings).contains("for an approval, and not"), rests(findings));
+    }
+
+    @Test
+    void aDashIsNobodysName() throws Exception {
+        Findings findings = with("approved", "{\"is\": \"yes\", \"how\": \"told\", \"by\": \"-\"}");
+        assertTrue(rests(findings).contains("for an approval, and not"), rests(findings));
     }
 
     @Test

@@ -116,21 +116,25 @@ class BracketLoadsTest {
                 job.survey().gaps(Facts.BracketLoad.class));
     }
 
-    /** 1.5 kN/m2 on 0.125 m are 187.5 N a metre, on 0.7 m of gutter; and the water. */
-    @Test
-    void snowLiesOnTheWidthOfTheGutterBesides() {
+    private void snowLies(double groundKnM2) {
         Said<Double> none = Said.nothing();
         Said<String> nobody = Said.nothing();
         job.circumstances =
                 new Job.Circumstances(
                         AJob.said("yes"),
                         AJob.said("no"),
-                        told(1.5),
+                        told(groundKnM2),
                         none,
                         nobody,
                         nobody,
                         nobody,
                         null);
+    }
+
+    /** 1.5 kN/m2 on 0.125 m are 187.5 N a metre, on 0.7 m of gutter; and the water. */
+    @Test
+    void snowLiesOnTheWidthOfTheGutterBesides() {
+        snowLies(1.5);
         double newton =
                 job.survey().facts(Facts.BracketSnowLoad.class).stream()
                         .filter(it -> it.bracket().equals("b2"))
@@ -151,18 +155,7 @@ class BracketLoadsTest {
 
     @Test
     void noSnowLoadWhereSnowLiesIsAGap() {
-        Said<Double> none = Said.nothing();
-        Said<String> nobody = Said.nothing();
-        job.circumstances =
-                new Job.Circumstances(
-                        AJob.said("yes"),
-                        AJob.said("no"),
-                        told(0.0),
-                        none,
-                        nobody,
-                        nobody,
-                        nobody,
-                        null);
+        snowLies(0.0);
         String why = "the snow load on the ground is recorded as 0 where snow lies";
         assertEquals("a b1: " + why, job.survey().gaps(Facts.BracketSnowLoad.class).get(0));
         assertEquals("a: " + why, job.survey().gaps(Facts.OverhangingSnow.class).get(0));

@@ -3,9 +3,6 @@ package eavesproof.survey;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eavesproof.exchange.BadRecord;
-import eavesproof.exchange.JobFile;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +18,7 @@ class EavesTest {
 
     @Test
     void whatIsRecordedOfTheEavesIsTaken() {
-        Seen seen = seen(RECORD);
+        Seen seen = Seen.of(RECORD);
         assertEquals(new Facts.EavesWidth("a", 400), seen.fact(Facts.EavesWidth.class));
         assertEquals(new Facts.EavesLined("a", "yes"), seen.fact(Facts.EavesLined.class));
         assertEquals(new Facts.OverflowMeasures("a", 2), seen.fact(Facts.OverflowMeasures.class));
@@ -32,25 +29,17 @@ class EavesTest {
     void anEmptyListSaysThatThereIsNone() {
         String none = RECORD.replace("[\"front slots\", \"end weir\"]", "[]");
         assertEquals(
-                new Facts.OverflowMeasures("a", 0), seen(none).fact(Facts.OverflowMeasures.class));
+                new Facts.OverflowMeasures("a", 0),
+                Seen.of(none).fact(Facts.OverflowMeasures.class));
     }
 
     @Test
     void whatNobodyRecordedIsAGap() {
-        Seen seen = seen("{\"id\": \"j\", \"runs\": [{\"id\": \"a\"}]}");
+        Seen seen = Seen.of("{\"id\": \"j\", \"runs\": [{\"id\": \"a\"}]}");
         assertEquals(
                 List.of("a: the width of the eaves is not recorded"),
                 seen.gaps(Facts.EavesWidth.class));
         assertEquals(1, seen.gaps(Facts.EavesLined.class).size());
         assertEquals(1, seen.gaps(Facts.OverflowMeasures.class).size());
-    }
-
-    private static Seen seen(String record) {
-        try {
-            byte[] bytes = record.getBytes(StandardCharsets.UTF_8);
-            return new Seen(Surveyor.survey(JobFile.read(bytes)));
-        } catch (BadRecord bad) {
-            throw new AssertionError(bad);
-        }
     }
 }

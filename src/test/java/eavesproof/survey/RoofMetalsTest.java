@@ -2,9 +2,6 @@ package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import eavesproof.exchange.BadRecord;
-import eavesproof.exchange.JobFile;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +20,7 @@ class RoofMetalsTest {
 
     @Test
     void whatIsRecordedOfRoofAndAirIsTaken() {
-        Seen seen = seen(RECORD);
+        Seen seen = Seen.of(RECORD);
         assertEquals(new Facts.RoofMetal("a", "c1", "copper"), seen.fact(Facts.RoofMetal.class));
         assertEquals(new Facts.RoofLead("a", "c1", "no"), seen.fact(Facts.RoofLead.class));
         assertEquals(new Facts.CorrosionClass("a", "C3"), seen.fact(Facts.CorrosionClass.class));
@@ -32,7 +29,7 @@ class RoofMetalsTest {
 
     @Test
     void aRoofOfLeadHasLeadWhateverIsSaidOfIt() {
-        Seen seen = seen(RECORD.replace("copper", "lead"));
+        Seen seen = Seen.of(RECORD.replace("copper", "lead"));
         assertEquals(new Facts.RoofLead("a", "c1", "yes"), seen.fact(Facts.RoofLead.class));
     }
 
@@ -41,15 +38,15 @@ class RoofMetalsTest {
     void aMetalThatNoTableNamesIsAGap() {
         assertEquals(
                 List.of("a c1: what goes with aluminium, the metal of roof c1, is not known"),
-                seen(RECORD.replace("copper", "aluminium")).gaps(Facts.RoofMetal.class));
+                Seen.of(RECORD.replace("copper", "aluminium")).gaps(Facts.RoofMetal.class));
     }
 
     @Test
     void whatNobodyRecordedIsAGap() {
-        Seen seen = seen(RECORD.replace(", \"metal\": \"copper\", \"lead\": \"no\"", ""));
+        Seen seen = Seen.of(RECORD.replace(", \"metal\": \"copper\", \"lead\": \"no\"", ""));
         assertEquals(1, seen.gaps(Facts.RoofMetal.class).size());
         assertEquals(1, seen.gaps(Facts.RoofLead.class).size());
-        Seen bare = seen("{\"id\": \"j\", \"runs\": [{\"id\": \"a\"}]}");
+        Seen bare = Seen.of("{\"id\": \"j\", \"runs\": [{\"id\": \"a\"}]}");
         assertEquals(
                 List.of("a: what roof drains to run a is not recorded"),
                 bare.gaps(Facts.RoofMetal.class));
@@ -61,40 +58,32 @@ class RoofMetalsTest {
     /** It may drain to this one. */
     @Test
     void aRoofThatDrainsToNobodyKnowsWhichRunCounts() {
-        Seen seen = seen(RECORD.replace("\"run\": \"a\", ", ""));
+        Seen seen = Seen.of(RECORD.replace("\"run\": \"a\", ", ""));
         assertEquals("copper", seen.fact(Facts.RoofMetal.class).named());
     }
 
     @Test
     void aClassThatIsNoneIsAGap() {
         assertEquals(
-                1, seen(RECORD.replace("C3", "coastal")).gaps(Facts.CorrosionClass.class).size());
+                1,
+                Seen.of(RECORD.replace("C3", "coastal")).gaps(Facts.CorrosionClass.class).size());
     }
 
     @Test
     void waterThatComesToNoTankIsNotDrunk() {
-        Seen seen = seen(RECORD.replace("\"to\": \"t1\"", "\"to\": \"x1\""));
+        Seen seen = Seen.of(RECORD.replace("\"to\": \"t1\"", "\"to\": \"x1\""));
         assertEquals(new Facts.DrinkingWater("a", "no"), seen.fact(Facts.DrinkingWater.class));
     }
 
     @Test
     void aTankOfWhichNobodySaidAndAWayThatBreaksOffAreGaps() {
         for (String change : List.of("\"drinking_water\": \"unknown\"", "\"screened\": \"yes\"")) {
-            Seen seen = seen(RECORD.replace("\"drinking_water\": \"yes\"", change));
+            Seen seen = Seen.of(RECORD.replace("\"drinking_water\": \"yes\"", change));
             assertEquals(
                     List.of("a: whether the water of tank t1 is drunk is not recorded"),
                     seen.gaps(Facts.DrinkingWater.class));
         }
-        Seen broken = seen(RECORD.replace(", \"to\": \"t1\"", ""));
+        Seen broken = Seen.of(RECORD.replace(", \"to\": \"t1\"", ""));
         assertEquals(1, broken.gaps(Facts.DrinkingWater.class).size());
-    }
-
-    private static Seen seen(String record) {
-        try {
-            byte[] bytes = record.getBytes(StandardCharsets.UTF_8);
-            return new Seen(Surveyor.survey(JobFile.read(bytes)));
-        } catch (BadRecord bad) {
-            throw new AssertionError(bad);
-        }
     }
 }

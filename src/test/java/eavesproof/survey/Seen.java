@@ -2,12 +2,28 @@ package eavesproof.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import eavesproof.exchange.BadRecord;
+import eavesproof.exchange.JobFile;
 import eavesproof.quantity.Uncertain;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** A survey as a test looks at it. */
 record Seen(Survey survey) {
+
+    static Seen of(String record) {
+        return of(record, Basis.NOTHING);
+    }
+
+    static Seen of(String record, Basis basis) {
+        try {
+            byte[] bytes = record.getBytes(StandardCharsets.UTF_8);
+            return new Seen(Surveyor.survey(JobFile.read(bytes), basis));
+        } catch (BadRecord bad) {
+            throw new AssertionError(bad);
+        }
+    }
 
     <F extends Facts.Fact> List<F> facts(Class<F> type) {
         return known(type).map(known -> type.cast(known.fact())).toList();

@@ -3,9 +3,6 @@ package eavesproof.survey;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import eavesproof.exchange.BadRecord;
-import eavesproof.exchange.JobFile;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -171,11 +168,6 @@ class TableKeysTest {
     }
 
     private static Seen seen(String record) {
-        try {
-            byte[] bytes = record.getBytes(StandardCharsets.UTF_8);
-            return new Seen(Surveyor.survey(JobFile.read(bytes), PLAN));
-        } catch (BadRecord bad) {
-            throw new AssertionError(bad);
-        }
+        return Seen.of(record, PLAN);
     }
 }
